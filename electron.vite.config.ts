@@ -1,0 +1,38 @@
+import react from '@vitejs/plugin-react'
+import { defineConfig } from 'electron-vite'
+import { resolve } from 'node:path'
+
+export default defineConfig({
+  main: {
+    build: {
+      outDir: 'out/main',
+      rolldownOptions: {
+        input: {
+          index: resolve('main/shell/index.ts'),
+          host: resolve('main/host/index.ts'),
+          cli: resolve('main/cli/index.ts'),
+        },
+      },
+    },
+  },
+  preload: {
+    build: {
+      outDir: 'out/preload',
+      rolldownOptions: {
+        input: { preload: resolve('main/preload.ts') },
+        output: { format: 'cjs', entryFileNames: '[name].cjs' },
+      },
+    },
+  },
+  renderer: {
+    root: 'renderer',
+    base: './',
+    plugins: [react()],
+    build: {
+      outDir: 'out/renderer',
+      assetsInlineLimit: 0,
+      minify: true,
+      rolldownOptions: { input: resolve('renderer/index.html') },
+    },
+  },
+})

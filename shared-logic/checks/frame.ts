@@ -1,0 +1,3 @@
+import type { Check } from './check'
+
+export const frameChecks: readonly Check[] = []

@@ -1,0 +1,3 @@
+import type { Check } from './check'
+
+export const tieDownChecks: readonly Check[] = []

@@ -1,0 +1,70 @@
+import { z } from 'zod'
+import { rigSchema } from '../rig/rig'
+import { ruleBookSchema } from '../rules/rule-book'
+import { answerSchema } from '../survey/answer'
+import { purposeSchema } from '../survey/purpose'
+import {
+  checkIdSchema, dateSchema, idSchema, photographSchema, placeSchema, positionSchema, reportRowSchema, rigRowSchema, summarySchema, surveyRowSchema, surveySchema,
+} from '../survey/records'
+import { settingsSchema } from '../survey/settings'
+
+interface Procedure<Input extends z.ZodType, Output extends z.ZodType> {
+  readonly input: Input
+  readonly output: Output
+  readonly writes: boolean
+  /** The request carries one file's bytes beside its input. */
+  readonly carriesBytes: boolean
+}
+
+const reads = <I extends z.ZodType, O extends z.ZodType>(input: I, output: O): Procedure<I, O> => ({ input, output, writes: false, carriesBytes: false })
+const writes = <I extends z.ZodType, O extends z.ZodType>(input: I, output: O): Procedure<I, O> => ({ input, output, writes: true, carriesBytes: false })
+const receives = <I extends z.ZodType, O extends z.ZodType>(input: I, output: O): Procedure<I, O> => ({ input, output, writes: true, carriesBytes: true })
+
+const nothing = z.object({})
+const search = z.string().trim().max(200).optional()
+const page = { offset: z.int().nonnegative().default(0), limit: z.int().min(1).max(200).default(50) }
+const surveyRef = z.object({ surveyId: idSchema })
+
+/** The one list of what the window may ask. Both doors loop over it; types come from it. */
+export const contract = {
+  'yard.about': reads(nothing, z.object({ version: z.string(), catalogueVersion: z.string(), folder: z.string(), today: dateSchema, zone: z.string(), rigCount: z.int(), surveyCount: z.int() })),
+  'yard.openExample': writes(nothing, z.object({ rigCount: z.int() })),
+  'settings.get': reads(nothing, z.object({ settings: settingsSchema, saved: z.boolean() })),
+  'settings.save': writes(z.object({ settings: settingsSchema }), z.object({ settings: settingsSchema })),
+  'rigs.list': reads(z.object({ search, ...page }), z.object({ rigs: z.array(rigRowSchema), total: z.int() })),
+  'rigs.get': reads(z.object({ rigId: idSchema }), rigRowSchema),
+  'rigs.save': writes(z.object({ rigId: idSchema.optional(), rig: rigSchema }), rigRowSchema),
+  'rigs.remove': writes(z.object({ rigId: idSchema }), nothing),
+  'surveys.list': reads(z.object({ rigId: idSchema.optional(), search, ...page }), z.object({ surveys: z.array(surveyRowSchema), total: z.int() })),
+  'surveys.start': writes(z.object({ rigId: idSchema, purpose: purposeSchema, surveyDate: dateSchema, ruleBook: ruleBookSchema, place: z.string().trim().max(200).optional() }), surveySchema),
+  'surveys.get': reads(surveyRef, surveySchema),
+  'surveys.answer': writes(z.object({ surveyId: idSchema, checkId: checkIdSchema, position: positionSchema, answer: answerSchema }), z.object({ summary: summarySchema })),
+  'surveys.clear': writes(z.object({ surveyId: idSchema, checkId: checkIdSchema, position: positionSchema }), z.object({ summary: summarySchema })),
+  'surveys.standAt': writes(z.object({ surveyId: idSchema, here: placeSchema }), nothing),
+  'surveys.discard': writes(surveyRef, nothing),
+  /** Opens an issued survey again; the next issue is a new revision and the old report stays as it is. */
+  'surveys.reopen': writes(surveyRef, surveySchema),
+  'photographs.add': receives(z.object({ surveyId: idSchema, checkId: checkIdSchema.optional(), position: positionSchema.optional(), fileName: z.string().min(1).max(255), caption: z.string().max(400).optional() }), z.object({ photograph: photographSchema, alreadyThere: z.boolean() })),
+  'photographs.describe': writes(z.object({ photographId: idSchema, caption: z.string().max(400) }), z.object({ photograph: photographSchema })),
+  'photographs.remove': writes(z.object({ photographId: idSchema }), nothing),
+  'photographs.restore': writes(z.object({ photographId: idSchema }), z.object({ photograph: photographSchema })),
+  'reports.issue': writes(surveyRef, z.object({ report: reportRowSchema })),
+  'reports.list': reads(z.object({ surveyId: idSchema.optional(), ...page }), z.object({ reports: z.array(reportRowSchema) })),
+} as const
+
+export type Contract = typeof contract
+export type ProcedureName = keyof Contract
+export const procedureNames = Object.keys(contract) as ProcedureName[]
+/** What the caller hands over, before defaults are filled in. */
+export type InputOf<Name extends ProcedureName> = z.input<Contract[Name]['input']>
+export type ParsedInputOf<Name extends ProcedureName> = z.output<Contract[Name]['input']>
+export type OutputOf<Name extends ProcedureName> = z.output<Contract[Name]['output']>
+
+/** The desk: every procedure once. `bytes` is there for those that carry a file. */
+export type Desk = {
+  readonly [Name in ProcedureName]: (input: ParsedInputOf<Name>, bytes?: Uint8Array) => Promise<OutputOf<Name>>
+}
+
+/** Addresses relative to the window's own page; both doors serve them, and nothing but recorded files. */
+export const photographAddress = (sha256: string, size: 'small' | 'large' | 'original'): string => `photographs/${sha256}/${size}`
+export const reportAddress = (reportId: string): string => `reports/${reportId}.pdf`

@@ -1,0 +1,82 @@
+import type { Check, Found } from '../checks/check'
+import { askedValues } from '../checks/asked-fields'
+import { positionsOf } from '../checks/positions'
+import type { Rig } from '../rig/rig'
+import type { RuleBook } from '../rules/rule-book'
+import type { Answer } from './answer'
+import { placeKey } from './keys'
+import type { StationId } from './station'
+import { stations } from './station'
+import { tally, type Tallies } from './tallies'
+import { worstVerdict, type ByWhen, type Verdict } from './verdict'
+
+/** All that judging a survey needs. `answers` by `placeKey`. */
+export interface SurveyFacts {
+  readonly rig: Rig
+  readonly ruleBook: RuleBook
+  /** The surveyor's local date, ISO. */
+  readonly surveyDate: string
+  readonly answers: ReadonlyMap<string, Answer>
+}
+
+/** One check at one position, with what was recorded and what it came to. */
+export interface Assessed {
+  readonly key: string
+  readonly check: Check
+  readonly position: string
+  readonly answer: Answer | undefined
+  /** What the judge found, before any overrule; absent while open or set aside. */
+  readonly found: Found | undefined
+  readonly judged: Verdict | undefined
+  /** The verdict that counts. An open check counts as not seen. */
+  readonly verdict: Verdict
+  readonly by: ByWhen | undefined
+  readonly open: boolean
+}
+
+/** Every check asked of this rig, at every position, in walking order. */
+export const askedChecks = (catalogue: readonly Check[], rig: Rig, ruleBook: RuleBook): { readonly check: Check; readonly position: string }[] =>
+  stations.flatMap((station) =>
+    catalogue
+      .filter((check) => check.station === station && check.applies?.(rig, ruleBook) !== false)
+      .flatMap((check) => positionsOf(check.positions, rig, ruleBook).map((position) => ({ check, position }))),
+  )
+
+/** Judges one answer. Pure: the same answer gives the same verdict for ever. */
+export const assessOne = (check: Check, position: string, answer: Answer | undefined, facts: Omit<SurveyFacts, 'answers'>): Assessed => {
+  const base = { key: placeKey(check.id, position), check, position, answer }
+  if (answer?.aside) return { ...base, found: undefined, judged: undefined, verdict: answer.aside.as, by: undefined, open: false }
+  const found = answer === undefined ? undefined : check.judge(askedValues(check, answer.values), { rig: facts.rig, ruleBook: facts.ruleBook, position, surveyDate: facts.surveyDate })
+  const outcome = found === undefined ? undefined : check.outcomes[found.outcome]
+  if (found !== undefined && outcome === undefined) throw new Error(`check ${check.id} has no outcome ${found.outcome}`)
+  const verdict = answer?.overrule?.verdict ?? outcome?.verdict
+  if (verdict === undefined) return { ...base, found: undefined, judged: undefined, verdict: 'not seen', by: undefined, open: true }
+  const isFinding = verdict === 'fail' || verdict === 'advisory'
+  return { ...base, found, judged: outcome?.verdict, verdict, by: isFinding ? (outcome?.by ?? 'before next trip') : undefined, open: false }
+}
+
+export const assess = (catalogue: readonly Check[], facts: SurveyFacts): Assessed[] =>
+  askedChecks(catalogue, facts.rig, facts.ruleBook).map(({ check, position }) =>
+    assessOne(check, position, facts.answers.get(placeKey(check.id, position)), facts),
+  )
+
+/** What a list of assessed checks comes to. */
+export interface Summary {
+  readonly verdict: Verdict
+  readonly tallies: Tallies
+  readonly asked: number
+  readonly open: number
+}
+
+export const summarize = (assessed: readonly Assessed[]): Summary => ({
+  verdict: worstVerdict(assessed.map((each) => each.verdict)),
+  tallies: tally(assessed.map((each) => each.verdict)),
+  asked: assessed.length,
+  open: assessed.filter((each) => each.open).length,
+})
+
+export const summarizeByStation = (assessed: readonly Assessed[]): { readonly station: StationId; readonly summary: Summary }[] =>
+  stations
+    .map((station) => ({ station, own: assessed.filter((each) => each.check.station === station) }))
+    .filter(({ own }) => own.length > 0)
+    .map(({ station, own }) => ({ station, summary: summarize(own) }))

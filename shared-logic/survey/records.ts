@@ -1,0 +1,109 @@
+import { z } from 'zod'
+import { rigSchema } from '../rig/rig'
+import { ruleBookSchema } from '../rules/rule-book'
+import { answerSchema } from './answer'
+import { purposeSchema } from './purpose'
+import { talliesSchema } from './tallies'
+import { verdictSchema } from './verdict'
+
+export const idSchema = z.uuid()
+/** ISO calendar date, yyyy-mm-dd. */
+export const dateSchema = z.iso.date()
+/** UTC instant, ISO with Z. */
+export const instantSchema = z.iso.datetime()
+export const sha256Schema = z.string().regex(/^[0-9a-f]{64}$/)
+export const checkIdSchema = z.string().min(1).max(80)
+export const positionSchema = z.string().min(1).max(80)
+
+export const summarySchema = z.object({
+  verdict: verdictSchema,
+  tallies: talliesSchema,
+  asked: z.int().nonnegative(),
+  open: z.int().nonnegative(),
+})
+
+/** A photograph as it belongs to a survey. What the file says of time and place is from the camera, not trusted. */
+export const photographSchema = z.object({
+  id: idSchema,
+  sha256: sha256Schema,
+  checkId: checkIdSchema.optional(),
+  position: positionSchema.optional(),
+  caption: z.string().max(400),
+  /** The file's name as it arrived, without folders. */
+  fileName: z.string().max(255),
+  format: z.enum(['jpeg', 'png', 'webp', 'tiff', 'avif']),
+  byteCount: z.int().positive(),
+  /** After orientation is honoured. */
+  widthPx: z.int().positive(),
+  heightPx: z.int().positive(),
+  /** From the camera: local time as written there, with offset when given. */
+  takenAt: z.string().max(40).optional(),
+  latitude: z.number().min(-90).max(90).optional(),
+  longitude: z.number().min(-180).max(180).optional(),
+  addedAt: instantSchema,
+})
+export type Photograph = z.infer<typeof photographSchema>
+
+export const reportRowSchema = z.object({
+  id: idSchema,
+  surveyId: idSchema,
+  /** 'BW-2026-0007'; the same for every revision of a survey. */
+  number: z.string(),
+  /** 1 for the first issue. */
+  revision: z.int().positive(),
+  issuedAt: instantSchema,
+  date: dateSchema,
+  verdict: verdictSchema,
+  pdfSha256: sha256Schema,
+  pdfByteCount: z.int().positive(),
+})
+export type ReportRow = z.infer<typeof reportRowSchema>
+
+export const surveyStatusSchema = z.enum(['under way', 'issued'])
+
+export const surveyRowSchema = z.object({
+  id: idSchema,
+  rigId: idSchema,
+  rigName: z.string(),
+  purpose: purposeSchema,
+  surveyDate: dateSchema,
+  status: surveyStatusSchema,
+  summary: summarySchema,
+  reportNumber: z.string().optional(),
+  revision: z.int().nonnegative(),
+})
+export type SurveyRow = z.infer<typeof surveyRowSchema>
+
+export const answeredSchema = z.object({
+  checkId: checkIdSchema,
+  position: positionSchema,
+  answer: answerSchema,
+  answeredAt: instantSchema,
+})
+
+export const placeSchema = z.object({ checkId: checkIdSchema, position: positionSchema })
+
+/** A survey whole. While under way `rig` is the yard's; once issued it is the snapshot of that day. */
+export const surveySchema = surveyRowSchema.extend({
+  ruleBook: ruleBookSchema,
+  catalogueVersion: z.string(),
+  /** IANA zone the survey is made in. */
+  zone: z.string(),
+  place: z.string().max(200).optional(),
+  rig: rigSchema,
+  /** Where the surveyor stood last. */
+  here: placeSchema.optional(),
+  answers: z.array(answeredSchema),
+  photographs: z.array(photographSchema),
+  reports: z.array(reportRowSchema),
+})
+export type Survey = z.infer<typeof surveySchema>
+
+export const rigRowSchema = z.object({
+  id: idSchema,
+  rig: rigSchema,
+  surveyCount: z.int().nonnegative(),
+  /** The newest survey, under way or issued. */
+  latest: surveyRowSchema.optional(),
+})
+export type RigRow = z.infer<typeof rigRowSchema>

@@ -1,0 +1,19 @@
+import { z } from 'zod'
+import { ruleBookSchema } from '../rules/rule-book'
+import { unitSystemSchema } from '../units/quantity'
+
+export const paperSchema = z.enum(['A4', 'Letter'])
+export const themeSchema = z.enum(['as the system', 'day', 'night'])
+
+/** Kept in the yard. The surveyor's name is asked for once, when a report first needs it. */
+export const settingsSchema = z.object({
+  surveyorName: z.string().trim().max(120).default(''),
+  surveyorAddress: z.string().trim().max(400).default(''),
+  surveyorContact: z.string().trim().max(200).default(''),
+  ruleBook: ruleBookSchema.default('us'),
+  units: unitSystemSchema.default('us'),
+  paper: paperSchema.default('Letter'),
+  theme: themeSchema.default('as the system'),
+})
+export type Settings = z.infer<typeof settingsSchema>
+export const defaultSettings: Settings = settingsSchema.parse({})

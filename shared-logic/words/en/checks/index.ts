@@ -1,0 +1,28 @@
+import type { CheckWords } from '../../check-words'
+import { afterUseWords } from './after-use'
+import { axleWords } from './axles'
+import { brakeWords } from './brakes'
+import { bunkWords } from './bunks'
+import { couplerWords } from './coupler'
+import { frameWords } from './frame'
+import { hubWords } from './hubs'
+import { lightWords } from './lights'
+import { paperWords } from './papers'
+import { tieDownWords } from './tie-down'
+import { wheelWords } from './wheels'
+import { winchWords } from './winch'
+
+export const checks: Readonly<Record<string, CheckWords>> = {
+  ...paperWords,
+  ...couplerWords,
+  ...winchWords,
+  ...frameWords,
+  ...bunkWords,
+  ...axleWords,
+  ...hubWords,
+  ...wheelWords,
+  ...brakeWords,
+  ...lightWords,
+  ...tieDownWords,
+  ...afterUseWords,
+}

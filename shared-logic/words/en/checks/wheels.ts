@@ -1,0 +1,3 @@
+import type { StationCheckWords } from '../../check-words'
+
+export const wheelWords: StationCheckWords = {}

@@ -1,0 +1,2 @@
+/** What the command line says. */
+export const commandLine = {} as const

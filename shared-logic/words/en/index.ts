@@ -1,0 +1,24 @@
+import { checks } from './checks'
+import { commandLine } from './command-line'
+import { fields } from './fields'
+import { refusals } from './refusals'
+import { reportWords } from './report'
+import { reportPageWords } from './screens/report-page'
+import { rigWords } from './screens/rig'
+import { settingsWords } from './screens/settings'
+import { shellWords } from './screens/shell'
+import { surveyWords } from './screens/survey'
+import { yardWords } from './screens/yard'
+import { trade } from './trade'
+
+/** English. Another language is another file of the same shape. */
+export const en = {
+  ...trade,
+  checks,
+  fields,
+  refusals,
+  report: reportWords,
+  commandLine,
+  screens: { yard: yardWords, rig: rigWords, survey: surveyWords, reportPage: reportPageWords, settings: settingsWords, shell: shellWords },
+}
+export type Words = typeof en

@@ -1,0 +1,2 @@
+/** Headings, sentences and cautions of the report. */
+export const reportWords = {} as const

@@ -1,0 +1,2 @@
+/** Issued reports in the window. */
+export const reportPageWords = {} as const

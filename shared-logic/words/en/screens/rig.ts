@@ -1,0 +1,2 @@
+/** The rig page and the rig form. */
+export const rigWords = {} as const

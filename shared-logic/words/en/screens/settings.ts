@@ -1,0 +1,2 @@
+/** Settings. */
+export const settingsWords = {} as const

@@ -1,0 +1,2 @@
+/** Window frame, menu, doors, loading and failing. */
+export const shellWords = {} as const

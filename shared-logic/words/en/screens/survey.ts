@@ -1,0 +1,2 @@
+/** Starting and walking a survey, photographs, the review. */
+export const surveyWords = {} as const

@@ -1,0 +1,2 @@
+/** The yard: list of rigs, first start, search. */
+export const yardWords = {} as const

@@ -1,0 +1,30 @@
+import react from '@vitejs/plugin-react'
+import { fileURLToPath } from 'node:url'
+import { defineConfig } from 'vitest/config'
+
+const root = fileURLToPath(new URL('..', import.meta.url))
+
+export default defineConfig({
+  root,
+  test: {
+    reporters: ['default', './tests/counts.ts'],
+    coverage: {
+      provider: 'v8',
+      include: ['main/**/*.ts', 'shared-logic/**/*.ts', 'renderer/**/*.{ts,tsx}'],
+      reportsDirectory: 'coverage',
+      thresholds: { 'shared-logic/**': { lines: 90, branches: 80 } },
+    },
+    projects: [
+      { extends: true, test: { name: 'unit', environment: 'node', include: ['tests/**/*.test.ts'], exclude: ['tests/walk/**', 'tests/shell/**', 'node_modules/**'] } },
+      { extends: true, plugins: [react()], test: { name: 'dom', environment: 'jsdom', include: ['tests/**/*.test.tsx'] } },
+      {
+        extends: true,
+        test: {
+          name: 'shell', environment: 'node', include: ['tests/shell/**/*.test.ts'], testTimeout: 30_000,
+          alias: { electron: fileURLToPath(new URL('./shell/stand-in/stand-in.mjs', import.meta.url)) },
+        },
+      },
+      { extends: true, test: { name: 'walk', environment: 'node', include: ['tests/walk/**/*.test.ts'], testTimeout: 240_000, hookTimeout: 60_000, fileParallelism: false } },
+    ],
+  },
+})
