@@ -1,0 +1,146 @@
+import { z } from 'zod'
+import { ruleBookSchema } from '../rules/rule-book'
+import { dateSchema, idSchema, instantSchema, sha256Schema } from '../survey/records'
+import { paperSchema } from '../survey/settings'
+import { stationSchema } from '../survey/station'
+import { talliesSchema } from '../survey/tallies'
+import { byWhens, verdictSchema } from '../survey/verdict'
+import { drawingSchema } from './drawing-schema'
+import { reportLabelsSchema } from './labels'
+
+const text = z.string()
+const number = z.int().positive()
+
+/** A fact as it is printed: 'not known' stands in `value` where nobody knows, and `known` says so. */
+export const factSchema = z.object({ label: text, value: text, known: z.boolean() })
+export type Fact = z.infer<typeof factSchema>
+
+const wordedVerdictSchema = z.object({ verdict: verdictSchema, word: text })
+const readingSchema = z.object({ label: text, value: text })
+
+/** One advisory or fail. `number` is the one on the drawing, in the tables and beside the photographs. */
+export const findingSchema = z.object({
+  number,
+  checkId: text,
+  position: text,
+  station: stationSchema,
+  stationName: text,
+  /** 'left front'; empty where the check is asked once for the rig. */
+  place: text,
+  title: text,
+  ...wordedVerdictSchema.shape,
+  /** What the rules made of the answer, and why the surveyor decided otherwise. */
+  overruled: z.object({ judged: wordedVerdictSchema.optional(), reason: text }).optional(),
+  because: text.optional(),
+  readings: z.array(readingSchema),
+  criterion: text,
+  sources: z.array(text),
+  consequence: text,
+  remedy: text.optional(),
+  by: z.enum(byWhens),
+  byWords: text,
+  note: text.optional(),
+  instrument: text.optional(),
+  /** Numbers of the photograph register. */
+  photographs: z.array(number),
+})
+export type ReportFinding = z.infer<typeof findingSchema>
+
+/** One line of the table of checks. */
+export const checkLineSchema = z.object({
+  checkId: text,
+  position: text,
+  title: text,
+  place: text,
+  ...wordedVerdictSchema.shape,
+  /** What was recorded and what it came to, or why it was set aside. */
+  remark: text,
+  finding: number.optional(),
+  photographs: z.array(number),
+})
+export type CheckLine = z.infer<typeof checkLineSchema>
+
+export const stationPartSchema = z.object({
+  station: stationSchema,
+  name: text,
+  ...wordedVerdictSchema.shape,
+  tallies: talliesSchema,
+  checks: z.array(checkLineSchema),
+})
+export type StationPart = z.infer<typeof stationPartSchema>
+
+export const notSeenSchema = z.object({ stationName: text, title: text, place: text, reason: text })
+export type NotSeenLine = z.infer<typeof notSeenSchema>
+
+/** A photograph of the register. The picture itself is fetched by its hash when the report is written. */
+export const photographLineSchema = z.object({
+  number,
+  sha256: sha256Schema,
+  caption: text,
+  fileName: text,
+  /** Time as the camera wrote it; not trusted, and printed as 'from the camera'. */
+  fromTheCamera: text.optional(),
+  /** What it shows: 'Oil level, left front', or empty when it belongs to no check. */
+  subject: text,
+  findings: z.array(number),
+})
+export type PhotographLine = z.infer<typeof photographLineSchema>
+
+export const cautionSchema = z.object({ id: text, text, strong: z.boolean() })
+export type PrintedCaution = z.infer<typeof cautionSchema>
+
+/** Findings on the plan: several at one spot share one mark. Coordinates are the drawing's. */
+export const planMarkSchema = z.object({ x: z.number(), y: z.number(), numbers: z.array(number), verdict: verdictSchema })
+export type PlanMark = z.infer<typeof planMarkSchema>
+
+/**
+ * An issued report, whole and frozen: plain JSON, every sentence already worded and every quantity already shown in
+ * the reader's units, so that it reads the same in ten years whatever has become of catalogue, words and drawings.
+ * Photographs stand by their hash.
+ */
+export const reportDocumentSchema = z.object({
+  format: z.literal('bunkwright report'),
+  formatVersion: z.literal(1),
+  /** BCP 47. */
+  language: text,
+  paper: paperSchema,
+  number: text,
+  revision: number,
+  surveyId: idSchema,
+  surveyDate: dateSchema,
+  issuedAt: instantSchema,
+  programVersion: text,
+  catalogueVersion: text,
+  ruleBook: ruleBookSchema,
+  labels: reportLabelsSchema,
+  /** 'Condition report BW-2026-0007: Tern on its trailer'. */
+  title: text,
+  rigName: text,
+  /** 'BW-2026-0007, revision 2': for the footer. */
+  reference: text,
+  surveyDateWords: text,
+  issuedWords: text,
+  surveyor: z.object({ name: text, address: text, contact: text }),
+  /** When, where, by whom, for whom, what for, by which rules. */
+  survey: z.array(factSchema),
+  ruleBookMeaning: text,
+  verdict: wordedVerdictSchema.extend({ /** 'Pass of what was seen; 3 not seen'. */ sentence: text, /** What that rests on. */ detail: text }),
+  tallies: talliesSchema,
+  /** 'Pass', 'Advisory' … as headed in the tables. */
+  verdictWords: z.object({ pass: text, advisory: text, fail: text, 'not seen': text, 'not applicable': text }),
+  threeThings: z.array(z.object({ finding: number, ...wordedVerdictSchema.shape, what: text, where: text, byWords: text })),
+  plan: z.object({ drawing: drawingSchema, marks: z.array(planMarkSchema), alternative: text }).optional(),
+  rig: z.array(z.object({ heading: text, facts: z.array(factSchema) })),
+  remarks: text.optional(),
+  findings: z.array(findingSchema),
+  stations: z.array(stationPartSchema),
+  notSeen: z.array(notSeenSchema),
+  photographs: z.array(photographLineSchema),
+  cautions: z.array(cautionSchema),
+  /** Paragraphs. */
+  method: z.array(text),
+  /** Every rule, standard or practice a criterion of this survey rests on. */
+  sources: z.array(text),
+  declaration: text,
+})
+export type ReportDocument = z.infer<typeof reportDocumentSchema>
