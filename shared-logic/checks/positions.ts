@@ -1,3 +1,4 @@
+import { assertNever } from '../assert-never'
 import type { Rig } from '../rig/rig'
 import type { RuleBook } from '../rules/rule-book'
 import { lampPositions, reflectorPositions } from '../rules/lamp-positions'
@@ -66,5 +67,7 @@ export const positionsOf = (family: PositionFamily, rig: Rig, ruleBook: RuleBook
       return ['strap bow tie']
     case 'transom strap':
       return ['strap transom left', 'strap transom right']
+    default:
+      return assertNever(family)
   }
 }

@@ -31,4 +31,6 @@ export interface Drawing {
   readonly viewBox: readonly [number, number, number, number]
   readonly shapes: readonly Shape[]
   readonly places: readonly Place[]
+  /** False while lengths it rests on are not known: it is a sketch then, and says so. */
+  readonly toScale: boolean
 }

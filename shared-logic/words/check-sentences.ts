@@ -1,3 +1,4 @@
+import { assertNever } from '../assert-never'
 import { isAsked } from '../checks/asked-fields'
 import type { Check, Field } from '../checks/check'
 import type { RuleBook, Source } from '../rules/rule-book'
@@ -42,6 +43,8 @@ export const saySource = (source: Source): string => {
       return 'common practice'
     case 'from memory':
       return `from memory, not confirmed: ${source.title}`
+    default:
+      return assertNever(source)
   }
 }
 
@@ -73,5 +76,5 @@ export const readingsOf = (words: Words, check: Check, values: FieldValues, unit
           .filter((part) => part !== undefined)
           .join(', '),
       }))
-    return [{ label, value: String(value) }]
+    return typeof value === 'object' ? [] : [{ label, value: String(value) }]
   })

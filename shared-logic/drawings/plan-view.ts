@@ -1,0 +1,1 @@
+export { planView } from './plan/plan-view'
