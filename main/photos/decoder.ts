@@ -1,0 +1,64 @@
+import sharp from 'sharp'
+import { refuse } from '../../shared-logic/contract/refusal'
+import type { PhotographFormat } from './formats'
+
+/** Only these readers of the imaging library may run; vector pictures, documents and rarities are refused unread. */
+const allowedLoaders = ['VipsForeignLoadJpeg', 'VipsForeignLoadPng', 'VipsForeignLoadWebp', 'VipsForeignLoadTiff', 'VipsForeignLoadHeif']
+sharp.block({ operation: ['VipsForeignLoad'] })
+sharp.unblock({ operation: allowedLoaders })
+
+const megabyte = 1_000_000
+export const byteLimit = 100 * megabyte
+const pixelLimit = 200_000_000
+
+/** What a file's header says, once it is known to be a photograph that can be taken. */
+export interface Header {
+  readonly format: PhotographFormat
+  /** After orientation. */
+  readonly widthPx: number
+  readonly heightPx: number
+}
+
+/** Pixels as the previews are made from: sRGB, 8 bits, upright, no alpha. */
+export interface Pixels {
+  readonly data: Buffer
+  readonly raw: { readonly width: number; readonly height: number; readonly channels: 1 | 2 | 3 | 4 }
+}
+
+export const largeEdgePx = 1600
+
+const openImage = (bytes: Uint8Array) => sharp(bytes, { limitInputPixels: pixelLimit, sequentialRead: true })
+
+const refuseUnread = (error: unknown, name: string, otherwise: string): never => {
+  const message = error instanceof Error ? error.message : ''
+  if (/pixel limit/i.test(message)) return refuse('photograph.too-many-pixels', { name, megapixels: pixelLimit / 1_000_000 })
+  return refuse(otherwise, { name })
+}
+
+const formatOf = (format: string | undefined, compression: string | undefined, name: string): PhotographFormat => {
+  if (format === 'jpeg' || format === 'png' || format === 'webp' || format === 'tiff' || format === 'avif') return format
+  if (format !== 'heif') return refuse('photograph.not-a-photograph', { name })
+  return compression === 'av1' ? 'avif' : refuse('photograph.heic', { name })
+}
+
+/** Reads the header alone, without decoding. Refuses what is empty, too large, no photograph, or of a format not taken. */
+export const readHeader = async (bytes: Uint8Array, name: string): Promise<Header> => {
+  if (bytes.byteLength === 0) return refuse('photograph.empty', { name })
+  if (bytes.byteLength > byteLimit) return refuse('photograph.too-large', { name, megabytes: byteLimit / megabyte })
+  const metadata = await openImage(bytes).metadata().catch((error: unknown) => refuseUnread(error, name, 'photograph.not-a-photograph'))
+  const format = formatOf(metadata.format, metadata.compression, name)
+  return { format, widthPx: metadata.autoOrient.width, heightPx: metadata.autoOrient.height }
+}
+
+/** Decodes the whole picture, upright and in sRGB, at most 1600 px on its long edge. Refuses what breaks off or is damaged. */
+export const decode = async (bytes: Uint8Array, name: string): Promise<Pixels> => {
+  const { data, info } = await openImage(bytes)
+    .autoOrient()
+    .resize({ width: largeEdgePx, height: largeEdgePx, fit: 'inside', withoutEnlargement: true })
+    .flatten({ background: '#ffffff' })
+    .toColourspace('srgb')
+    .raw({ depth: 'uchar' })
+    .toBuffer({ resolveWithObject: true })
+    .catch((error: unknown) => refuseUnread(error, name, 'photograph.damaged'))
+  return { data, raw: { width: info.width, height: info.height, channels: info.channels } }
+}
