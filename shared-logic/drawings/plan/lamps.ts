@@ -2,7 +2,7 @@ import type { Rig } from '../../rig/rig'
 import { lampPositions, reflectorPositions } from '../../rules/lamp-positions'
 import type { RuleBook } from '../../rules/rule-book'
 import type { Place, Shape } from '../drawing'
-import { box, circle } from '../strokes'
+import { box, circle, line } from '../strokes'
 import type { Part } from './frame'
 import type { PlanLayout } from './layout'
 
@@ -34,7 +34,14 @@ const placeOf = (position: string, at: PlanLayout): Place | undefined => {
 export const lampsPart = (rig: Rig, ruleBook: RuleBook, at: PlanLayout): Part => {
   const lamps = lampPositions(rig.trailer, ruleBook).flatMap((position) => placeOf(position, at) ?? [])
   const reflectors = reflectorPositions(rig.trailer, ruleBook).flatMap((position) => placeOf(position, at) ?? [])
+  const beam = { stroke: 'metal', weight: 1.6 } as const
+  const rear = at.length - 4
+  const stubs = lamps
+    .filter(({ x, y }) => y < rear - 10 && Math.abs(x) > at.railX)
+    .map(({ x, y }) => line([{ x: Math.sign(x) * at.railX, y }, { x, y }], { stroke: 'metal', weight: 1.2 }))
   const shapes: Shape[] = [
+    line([{ x: -at.halfWidth * 0.96, y: rear }, { x: at.halfWidth * 0.96, y: rear }], beam),
+    ...stubs,
     ...lamps.map(({ x, y }) => box(x - 8, y - 4, 16, 8, { stroke: 'ink', fill: 'paper', weight: 1.6 }, 2)),
     ...reflectors.map(({ x, y }) => circle(x, y + (y > at.length * 0.9 ? 12 : 14), 3.5, { stroke: 'ink', weight: 1.2 })),
   ]

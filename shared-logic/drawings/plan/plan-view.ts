@@ -7,7 +7,7 @@ import { lampsPart } from './lamps'
 import { planLayout } from './layout'
 import { runningGearPart } from './running-gear'
 import { strapsPart } from './straps'
-import { stopRadius, walkMargin, walkPathPart } from './walk-path'
+import { footOf, stopRadius, walkMargin, walkPathPart } from './walk-path'
 
 /**
  * The rig from above, coupler up, drawn from its own data; left on the page is left on the road.
@@ -28,7 +28,7 @@ export const planView = (rig: Rig, ruleBook: RuleBook, { walk = true }: { readon
   const margin = walk ? walkMargin + stopRadius + 6 : 34
   const halfWidth = Math.max(at.halfWidth, at.halfBeam) + margin
   const top = walk ? -0.09 * at.bottom - stopRadius - 6 : -40
-  const foot = walk ? 1.09 * at.bottom + stopRadius + 6 : at.bottom + 60
+  const foot = walk ? footOf(at) + stopRadius + 6 : at.bottom + 60
   return {
     viewBox: [Math.round(-halfWidth), Math.round(top), Math.round(halfWidth * 2), Math.round(foot - top)],
     shapes: parts.flatMap((part) => part.shapes),

@@ -18,16 +18,19 @@ const stops: Readonly<Record<StationId, { readonly side: -1 | 0 | 1; readonly al
   hubs: { side: 1, along: 0.7 },
   wheels: { side: 1, along: 0.85 },
   brakes: { side: 1, along: 1 },
-  lights: { side: 0, along: 1.09 },
+  lights: { side: 0, along: 1 },
   'tie-down': { side: -1, along: 0.93 },
   'after-use': { side: -1, along: 0.5 },
 }
+
+/** The path runs clear of an outboard hung on the transom. */
+export const footOf = (at: PlanLayout): number => at.bottom + 96
 
 /** The walk round the rig as a path, and a place 'station …' for each stop on it. */
 export const walkPathPart = (at: PlanLayout): Part => {
   const x = Math.max(at.halfWidth, at.halfBeam) + walkMargin
   const top = -0.09 * at.bottom
-  const foot = 1.09 * at.bottom
+  const foot = footOf(at)
   const corner = 70
   return {
     shapes: [
@@ -36,6 +39,6 @@ export const walkPathPart = (at: PlanLayout): Part => {
         { stroke: 'hairline', weight: 2, dashed: true },
       ),
     ],
-    places: stations.map((station) => ({ id: `station ${station}`, x: stops[station].side * x, y: stops[station].along * at.bottom })),
+    places: stations.map((station) => ({ id: `station ${station}`, x: stops[station].side * x, y: station === 'lights' ? foot : stops[station].along * at.bottom })),
   }
 }
