@@ -1,5 +1,13 @@
 /** The sentence for each refusal code: what was wrong, and what would be right. Gaps in braces. */
 export const refusals: Readonly<Record<string, string>> = {
+  'door.broken-off': 'What was sent broke off on the way. Nothing was kept of it; send it again.',
+  'door.busy': 'Too much is being handed in at once. Nothing was kept of this one; send it again in a moment.',
+  'door.failed': 'Something went wrong inside the program. Nothing was kept of this; what was kept before is kept.',
+  'door.no-answer': 'Bunkwright does not answer. See that it is still running, then try again; what was kept before is kept.',
+  'door.no-length': 'The length of what is sent was not given. Nothing was kept of it.',
+  'door.no-procedure': '“{procedure}” is not something this program can be asked.',
+  'door.not-json': 'What was sent could not be read as a request. Nothing was kept of it.',
+  'door.too-large': 'This is larger than {limit} MB, the most that is taken at once. Nothing was kept of it; hand in a smaller one.',
   'photograph.damaged': '“{name}” breaks off or is damaged, so it was not taken. Copy it from the camera again.',
   'photograph.disk-full': '“{name}” was not taken: the disk is full. Free some space and add it again.',
   'photograph.empty': '“{name}” is empty: there is no picture in it. Copy it from the camera again.',

@@ -1,2 +1,23 @@
 /** Window frame, menu, doors, loading and failing. */
-export const shellWords = {} as const
+export const shellWords = {
+  programName: 'Bunkwright',
+  yard: 'Yard',
+  settings: 'Settings',
+  skip: 'Skip to the content',
+  whereYouAre: 'Where you are',
+  waiting: 'One moment …',
+  wentWrong: 'Something went wrong in this window. What you had answered is kept. Try again.',
+  tryAgain: 'Try again',
+  screenFailed: 'This screen could not be drawn',
+  screenFailedHelp: 'Every answer given so far is kept in the yard. Try again, or go back to the yard and open it from there. If it happens again, pass on the line below with your report of the fault.',
+  cancel: 'Cancel',
+  close: 'Close',
+  less: 'One less',
+  more: 'One more',
+  tallies: 'Tallies',
+  notKnown: 'Not known',
+  leaveTitle: 'Leave without saving?',
+  leaveText: 'What you typed here has not been saved to the yard.',
+  leaveStay: 'Stay here',
+  leaveGo: 'Leave, and lose it',
+} as const

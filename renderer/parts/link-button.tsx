@@ -1,0 +1,15 @@
+import type { ReactNode } from 'react'
+import { Link } from 'wouter'
+import { buttonClass, type ButtonKind } from './button'
+
+interface LinkButtonProps {
+  readonly to: string
+  readonly kind?: ButtonKind
+  readonly isWide?: boolean
+  readonly children: ReactNode
+}
+
+/** A step to another screen that looks like a button; still a link to the keyboard and the screen reader. */
+export const LinkButton = ({ to, kind = 'plain', isWide = false, children }: LinkButtonProps) => (
+  <Link to={to} className={buttonClass(kind, isWide)}>{children}</Link>
+)

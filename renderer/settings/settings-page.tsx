@@ -1,0 +1,3 @@
+import { Page } from '../parts/page'
+
+export const SettingsPage = () => <Page title="Settings"><p /></Page>
