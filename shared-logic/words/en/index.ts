@@ -1,5 +1,6 @@
 import { checks } from './checks'
 import { commandLine } from './command-line'
+import { doorWords } from './doors'
 import { fields } from './fields'
 import { refusals } from './refusals'
 import { reportWords } from './report'
@@ -19,6 +20,7 @@ export const en = {
   refusals,
   report: reportWords,
   commandLine,
+  doors: doorWords,
   screens: { yard: yardWords, rig: rigWords, survey: surveyWords, reportPage: reportPageWords, settings: settingsWords, shell: shellWords },
 }
 export type Words = typeof en
