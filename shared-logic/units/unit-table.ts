@@ -12,11 +12,11 @@ const unit = (symbol: string, perSi: number, spellings: readonly string[] = [], 
   offset === undefined ? { symbol, perSi, spellings } : { symbol, perSi, spellings, offset }
 
 /** International pound and inch, exact (international yard and pound agreement of 1959). */
-const poundKg = 0.45359237
-const inchM = 0.0254
-const footM = 0.3048
+export const poundKg = 0.45359237
+export const inchM = 0.0254
+export const footM = 0.3048
 const standardGravity = 9.80665
-const poundForceN = poundKg * standardGravity
+export const poundForceN = poundKg * standardGravity
 const gallonM3 = 231 * inchM ** 3
 
 const lengths = [
@@ -60,7 +60,7 @@ export interface Shown {
 }
 export const shownIn: Readonly<Record<UnitSystem, Readonly<Record<Quantity, Shown>>>> = {
   metric: {
-    mass: { symbol: 'kg', decimals: 0 }, length: { symbol: 'm', decimals: 2 }, smallLength: { symbol: 'mm', decimals: 1 }, thickness: { symbol: 'µm', decimals: 0 },
+    mass: { symbol: 'kg', decimals: 0 }, length: { symbol: 'm', decimals: 2 }, smallLength: { symbol: 'mm', decimals: 2 }, thickness: { symbol: 'µm', decimals: 0 },
     area: { symbol: 'cm²', decimals: 1 }, volume: { symbol: 'L', decimals: 0 }, pressure: { symbol: 'kPa', decimals: 0 }, temperature: { symbol: '°C', decimals: 0 },
     temperatureRise: { symbol: 'K', decimals: 0 }, force: { symbol: 'N', decimals: 0 }, torque: { symbol: 'N·m', decimals: 0 }, voltage: { symbol: 'V', decimals: 2 },
     duration: { symbol: 'min', decimals: 1 }, months: { symbol: 'months', decimals: 0 }, distance: { symbol: 'km', decimals: 0 }, ratio: { symbol: '%', decimals: 2 },
