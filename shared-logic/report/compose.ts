@@ -1,7 +1,17 @@
-import type { Settings } from '../survey/settings'
 import type { Survey } from '../survey/records'
+import type { Settings } from '../survey/settings'
 import type { Words } from '../words/en'
+import { say, sayDate } from '../words/say'
+import { cautionsPart } from './cautions'
+import { notSeenPart, sourcesPart, stationsPart } from './checks-part'
+import { contextOf, type ReportContext } from './context'
 import type { ReportDocument } from './document'
+import { findingsPart, threeThings } from './findings-part'
+import { photographsPart } from './photographs-part'
+import { planPart } from './plan-part'
+import { rigPart } from './rig-facts'
+import { sayInstant, surveyFacts } from './survey-facts'
+import { verdictPart } from './verdict-part'
 
 /** All a report is made from. `issuedAt` is a UTC instant, ISO with Z. */
 export interface ReportInput {
@@ -16,7 +26,58 @@ export interface ReportInput {
   readonly words: Words
 }
 
+type Head = Pick<ReportDocument, 'language' | 'paper' | 'number' | 'revision' | 'surveyId' | 'surveyDate' | 'issuedAt' | 'programVersion' | 'catalogueVersion' | 'ruleBook'
+  | 'labels' | 'title' | 'rigName' | 'reference' | 'surveyDateWords' | 'issuedWords' | 'surveyor' | 'survey' | 'ruleBookMeaning' | 'verdictWords'>
+
+const headOf = ({ survey, settings, number, revision, issuedAt, programVersion, words }: ReportInput, context: ReportContext): Head => ({
+  language: words.report.language,
+  paper: settings.paper,
+  number,
+  revision,
+  surveyId: survey.id,
+  surveyDate: survey.surveyDate,
+  issuedAt,
+  programVersion,
+  catalogueVersion: survey.catalogueVersion,
+  ruleBook: survey.ruleBook,
+  labels: { ...words.report.labels },
+  title: say(words.report.title, { number, rig: survey.rig.name }, context.units),
+  rigName: survey.rig.name,
+  reference: say(words.report.reference, { number, revision }, context.units),
+  surveyDateWords: sayDate(survey.surveyDate),
+  issuedWords: sayInstant(issuedAt, survey.zone, context),
+  surveyor: { name: settings.surveyorName, address: settings.surveyorAddress, contact: settings.surveyorContact },
+  survey: surveyFacts(context, settings),
+  ruleBookMeaning: words.report.ruleBooks[survey.ruleBook],
+  verdictWords: { ...words.verdicts },
+})
+
+const methodOf = ({ survey, programVersion, words, revision }: ReportInput, context: ReportContext): string[] => [
+  ...words.report.method.map((paragraph) => say(paragraph, { date: { date: survey.surveyDate }, programVersion, catalogueVersion: survey.catalogueVersion }, context.units)),
+  ...(revision > 1 ? [say(words.report.revised, { revision }, context.units)] : []),
+]
+
 /** Words a survey into a report. Pure: the same input gives the same document. */
 export const composeReport = (input: ReportInput): ReportDocument => {
-  throw new Error(`report of ${input.survey.id} cannot be composed yet`)
+  const { survey, words, settings } = input
+  const context = contextOf(survey, words, settings.units)
+  const findings = findingsPart(context)
+  return {
+    format: 'bunkwright report',
+    formatVersion: 1,
+    ...headOf(input, context),
+    ...verdictPart(context),
+    threeThings: threeThings(findings),
+    plan: planPart(context, findings),
+    rig: rigPart(survey.rig, context),
+    remarks: survey.rig.remarks,
+    findings,
+    stations: stationsPart(context),
+    notSeen: notSeenPart(context),
+    photographs: photographsPart(context),
+    cautions: cautionsPart(context),
+    method: methodOf(input, context),
+    sources: sourcesPart(context),
+    declaration: say(words.report.declaration, { date: { date: survey.surveyDate } }, context.units),
+  }
 }

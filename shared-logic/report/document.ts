@@ -55,6 +55,8 @@ export const checkLineSchema = z.object({
   ...wordedVerdictSchema.shape,
   /** What was recorded and what it came to, or why it was set aside. */
   remark: text,
+  /** The surveyor's note, where it is not printed with a finding. */
+  note: text.optional(),
   finding: number.optional(),
   photographs: z.array(number),
 })
@@ -82,6 +84,8 @@ export const photographLineSchema = z.object({
   fromTheCamera: text.optional(),
   /** What it shows: 'Oil level, left front', or empty when it belongs to no check. */
   subject: text,
+  /** For those who do not see it. */
+  alternative: text,
   findings: z.array(number),
 })
 export type PhotographLine = z.infer<typeof photographLineSchema>
@@ -128,8 +132,9 @@ export const reportDocumentSchema = z.object({
   tallies: talliesSchema,
   /** 'Pass', 'Advisory' … as headed in the tables. */
   verdictWords: z.object({ pass: text, advisory: text, fail: text, 'not seen': text, 'not applicable': text }),
-  threeThings: z.array(z.object({ finding: number, ...wordedVerdictSchema.shape, what: text, where: text, byWords: text })),
-  plan: z.object({ drawing: drawingSchema, marks: z.array(planMarkSchema), alternative: text }).optional(),
+  /** The gravest; the same remedy at several places is one thing. */
+  threeThings: z.array(z.object({ findings: z.array(number), ...wordedVerdictSchema.shape, what: text, where: text, byWords: text })),
+  plan: z.object({ drawing: drawingSchema, marks: z.array(planMarkSchema), caption: text, alternative: text }),
   rig: z.array(z.object({ heading: text, facts: z.array(factSchema) })),
   remarks: text.optional(),
   findings: z.array(findingSchema),

@@ -24,4 +24,5 @@ export const drawingSchema: z.ZodType<Drawing> = z.object({
   viewBox: z.tuple([z.number(), z.number(), z.number(), z.number()]),
   shapes: z.array(shapeSchema),
   places: z.array(z.object({ id: z.string(), x: z.number(), y: z.number() })),
+  toScale: z.boolean(),
 })

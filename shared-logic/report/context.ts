@@ -1,0 +1,45 @@
+import { catalogue } from '../checks/catalogue'
+import { assess, type Assessed } from '../survey/assess'
+import { findingsOf } from '../survey/findings'
+import { placeKey } from '../survey/keys'
+import type { Survey } from '../survey/records'
+import type { UnitSystem } from '../units/quantity'
+import type { Words } from '../words/en'
+import { sayPosition } from '../words/position'
+import { sortPhotographs, type NumberedPhotograph } from './number-photographs'
+
+/** What every part of the report is made from, worked out once. */
+export interface ReportContext {
+  readonly survey: Survey
+  readonly words: Words
+  readonly units: UnitSystem
+  readonly assessed: readonly Assessed[]
+  /** Gravest first; a finding's number is its place here, from 1. */
+  readonly findings: readonly Assessed[]
+  readonly photographs: readonly NumberedPhotograph[]
+  /** The place of a check as the reader says it; empty for the rig as a whole. */
+  readonly place: (position: string) => string
+  /** A finding's number by its key. */
+  readonly findingNumber: (key: string) => number | undefined
+  /** Numbers of the photographs that belong to a check at its place. */
+  readonly photographsOf: (key: string) => number[]
+}
+
+export const contextOf = (survey: Survey, words: Words, units: UnitSystem): ReportContext => {
+  const answers = new Map(survey.answers.map((each) => [placeKey(each.checkId, each.position), each.answer]))
+  const assessed = assess(catalogue, { rig: survey.rig, ruleBook: survey.ruleBook, surveyDate: survey.surveyDate, answers })
+  const findings = findingsOf(assessed)
+  const numbers = new Map(findings.map((finding, index) => [finding.key, index + 1]))
+  const photographs = sortPhotographs(survey.photographs, findings, assessed)
+  return {
+    survey,
+    words,
+    units,
+    assessed,
+    findings,
+    photographs,
+    place: (position) => sayPosition(position, survey.rig.trailer.axleCount),
+    findingNumber: (key) => numbers.get(key),
+    photographsOf: (key) => photographs.filter((photograph) => photograph.owner?.key === key).map(({ number }) => number),
+  }
+}

@@ -1,0 +1,59 @@
+import type { Assessed } from '../survey/assess'
+import { becauseOf, criterionOf, readingsOf, remedyOf, saySource, sourcesOf, wordsOf } from '../words/check-sentences'
+import type { ReportContext } from './context'
+import type { ReportDocument, ReportFinding } from './document'
+
+const overruled = ({ answer, judged }: Assessed, { words }: ReportContext): ReportFinding['overruled'] => {
+  if (answer?.overrule === undefined) return undefined
+  return { ...(judged !== undefined && { judged: { verdict: judged, word: words.verdicts[judged] } }), reason: answer.overrule.reason }
+}
+
+const finding = (each: Assessed, number: number, context: ReportContext): ReportFinding => {
+  const { words, units, survey } = context
+  const own = wordsOf(words, each.check)
+  const by = each.by ?? 'before next trip'
+  return {
+    number,
+    checkId: each.check.id,
+    position: each.position,
+    station: each.check.station,
+    stationName: words.stations[each.check.station],
+    place: context.place(each.position),
+    title: own.title,
+    verdict: each.verdict,
+    word: words.verdicts[each.verdict],
+    overruled: overruled(each, context),
+    because: becauseOf(words, each, units),
+    readings: each.answer === undefined ? [] : readingsOf(words, each.check, each.answer.values, units),
+    criterion: criterionOf(words, each.check, survey.ruleBook),
+    sources: sourcesOf(each.check, survey.ruleBook).map(saySource),
+    consequence: own.consequence,
+    remedy: remedyOf(words, each, units),
+    by,
+    byWords: words.byWhens[by],
+    note: each.answer?.note?.trim() || undefined,
+    instrument: each.answer?.instrument || undefined,
+    photographs: context.photographsOf(each.key),
+  }
+}
+
+/** Advisories and fails, gravest first, each with everything it rests on. */
+export const findingsPart = (context: ReportContext): ReportFinding[] => context.findings.map((each, index) => finding(each, index + 1, context))
+
+/** The three gravest things to do; the same remedy at several places is one thing. */
+export const threeThings = (findings: readonly ReportFinding[]): ReportDocument['threeThings'] => {
+  const groups = Map.groupBy(findings, (each) => `${each.checkId} ${each.verdict} ${each.by} ${each.remedy ?? each.number}`)
+  return [...groups.values()].slice(0, 3).flatMap((group) => {
+    const [first] = group
+    if (first === undefined) return []
+    const places = group.map(({ place }) => place).filter((place) => place !== '')
+    return [{
+      findings: group.map(({ number }) => number),
+      verdict: first.verdict,
+      word: first.word,
+      what: first.remedy ?? first.because ?? first.criterion,
+      where: places.length === 0 ? first.title : `${first.title}, ${places.join(', ')}`,
+      byWords: first.byWords,
+    }]
+  })
+}

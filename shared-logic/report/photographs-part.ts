@@ -1,0 +1,37 @@
+import { wordsOf } from '../words/check-sentences'
+import { say, sayDate } from '../words/say'
+import type { ReportContext } from './context'
+import type { PhotographLine } from './document'
+import type { NumberedPhotograph } from './number-photographs'
+
+/** A camera's time as it is printed: '2026:11:24 10:05:00+02:00' as '24 November 2026, 10:05 +02:00'. What is not understood is printed as it stands. */
+export const sayCameraTime = (written: string): string => {
+  const match = /^(\d{4})[-:](\d{2})[-:](\d{2})[T ](\d{2}:\d{2})(?::\d{2}(?:\.\d+)?)?\s*(Z|[+-]\d{2}:?\d{2})?$/.exec(written.trim())
+  if (match === null || Number(match[2]) < 1 || Number(match[2]) > 12) return written.trim()
+  const offset = match[5] === undefined ? '' : ` ${match[5] === 'Z' ? 'UTC' : match[5]}`
+  return `${sayDate(`${match[1]}-${match[2]}-${match[3]}`)}, ${match[4]}${offset}`
+}
+
+const subjectOf = ({ owner }: NumberedPhotograph, { words, place }: ReportContext): string => {
+  if (owner === undefined) return ''
+  return [wordsOf(words, owner.check).title, place(owner.position)].filter((part) => part !== '').join(', ')
+}
+
+/** The register: every photograph with its number, in the order they are met. */
+export const photographsPart = (context: ReportContext): PhotographLine[] =>
+  context.photographs.map((each) => {
+    const { photograph, owner, number } = each
+    const finding = owner === undefined ? undefined : context.findingNumber(owner.key)
+    const subject = subjectOf(each, context)
+    const what = [photograph.caption.trim(), subject].filter((part) => part !== '').join('; ') || context.words.report.noCaption
+    return {
+      number,
+      sha256: photograph.sha256,
+      caption: photograph.caption.trim(),
+      fileName: photograph.fileName,
+      fromTheCamera: photograph.takenAt === undefined ? undefined : sayCameraTime(photograph.takenAt),
+      subject,
+      alternative: say(context.words.report.photographAlternative, { number, what }, context.units),
+      findings: finding === undefined ? [] : [finding],
+    }
+  })
