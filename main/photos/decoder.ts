@@ -41,10 +41,19 @@ const formatOf = (format: string | undefined, compression: string | undefined, n
   return compression === 'av1' ? 'avif' : refuse('photograph.heic', { name })
 }
 
+/** Brands that mark a HEIC in its first box. Source: ISO/IEC 23008-12, annex B. */
+const heicBrands = new Set(['heic', 'heix', 'heim', 'heis', 'hevc', 'hevx'])
+
+const isHeic = (bytes: Uint8Array): boolean => {
+  const front = Buffer.from(bytes.subarray(4, 12)).toString('latin1')
+  return front.startsWith('ftyp') && heicBrands.has(front.slice(4))
+}
+
 /** Reads the header alone, without decoding. Refuses what is empty, too large, no photograph, or of a format not taken. */
 export const readHeader = async (bytes: Uint8Array, name: string): Promise<Header> => {
   if (bytes.byteLength === 0) return refuse('photograph.empty', { name })
   if (bytes.byteLength > byteLimit) return refuse('photograph.too-large', { name, megabytes: byteLimit / megabyte })
+  if (isHeic(bytes)) return refuse('photograph.heic', { name })
   const metadata = await openImage(bytes).metadata().catch((error: unknown) => refuseUnread(error, name, 'photograph.not-a-photograph'))
   const format = formatOf(metadata.format, metadata.compression, name)
   return { format, widthPx: metadata.autoOrient.width, heightPx: metadata.autoOrient.height }
