@@ -7,8 +7,11 @@ const wide = { if: 'width at least', m: 2.032 } as const
 const long = { if: 'length at least', m: 9.144 } as const
 
 /**
- * Lamps and reflectors of a boat trailer.
- * Source: 49 CFR 571.108 (agency letters and restatements; Table I-b itself was not read).
+ * Lamps and reflectors of a boat trailer. Clearance lamps as a boat trailer may have them: one double-faced lamp each
+ * side near mid-length, at the widest point; separate front and rear ones do as well. Not in the table: relief for
+ * trailers under 30 in wide or 6 ft long, which carry no boat that needs a survey.
+ * Source: 49 CFR 571.108 (agency letters and restatements; Table I-b itself was not read); clearance option: agency letter
+ * of 1974 to a trailer makers' association.
  */
 export const usLamps: { readonly lamps: readonly LampRow[]; readonly reflectors: readonly LampRow[] } = {
   lamps: [
@@ -25,8 +28,8 @@ export const usLamps: { readonly lamps: readonly LampRow[]; readonly reflectors:
     { position: 'lamp side marker rear right', colour: 'red', when: always },
     { position: 'lamp side marker middle left', colour: 'amber', when: long },
     { position: 'lamp side marker middle right', colour: 'amber', when: long },
-    { position: 'lamp clearance left', colour: 'red or amber', when: wide },
-    { position: 'lamp clearance right', colour: 'red or amber', when: wide },
+    { position: 'lamp clearance left', colour: 'amber to the front, red to the rear', when: wide },
+    { position: 'lamp clearance right', colour: 'amber to the front, red to the rear', when: wide },
     { position: 'lamp identification', colour: 'red', when: wide },
   ],
   reflectors: [

@@ -1,0 +1,91 @@
+import type { StationCheckWords } from '../../../check-words'
+
+export const hubLubricationWords: StationCheckWords = {
+  'hubs.oil-condition': {
+    title: 'Oil condition',
+    question: 'What does the oil in the hub look like?',
+    how: 'Wipe the sight glass and look against the light. Turn the wheel and look again.',
+    criterion: 'Clear or lightly tinted oil passes. Milky oil holds water: the hub is opened, inspected and refilled.',
+    consequence: 'Water in the oil pits the bearings; a failed bearing lets the wheel go.',
+    outcomes: {
+      clear: { option: 'Clear', because: 'The oil is clear.' },
+      dark: { option: 'Dark', because: 'The oil is dark.', remedy: 'Change the oil and look for wear at the next service.' },
+      milky: { option: 'Milky', because: 'The oil is milky: water has got in.', remedy: 'Open the hub, inspect bearings and seal, renew what is pitted, refill.' },
+      'metal in it': { option: 'Metal in it', because: 'There is metal in the oil.', remedy: 'Open the hub and renew the bearings.' },
+    },
+  },
+  'hubs.oil-level': {
+    title: 'Oil level',
+    question: 'How high does the oil stand in the sight glass?',
+    how: 'Stand the rig level and let the oil settle. Drag the level in the drawing, or type it in percent of the glass.',
+    criterion: 'At or above the halfway mark passes. Oil that cannot be seen in the glass fails.',
+    consequence: 'A bearing that runs short of oil overheats and seizes.',
+    fields: { level: { label: 'Oil level in the glass' } },
+    outcomes: {
+      above: { because: 'Oil above halfway.' },
+      half: { because: 'Oil at the halfway mark.' },
+      below: { because: 'Oil below halfway.', remedy: 'Top up before the next trip and look for the leak.' },
+      empty: { because: 'No oil to be seen in the glass.', remedy: 'Find the leak, renew the seal, inspect the bearings and refill before it rolls.' },
+    },
+  },
+  'hubs.sight-glass': {
+    title: 'Sight glass',
+    question: 'Is the hub cap’s sight glass clear and whole?',
+    how: 'Wipe it and look for cracks from the edge inwards, crazing, and a wet ring round the fill plug.',
+    criterion: 'A clear, whole glass with a dry plug passes. A cracked glass fails: it is all that holds the oil.',
+    consequence: 'A cracked cap loses its oil on the road and lets water in on the ramp.',
+    outcomes: {
+      clear: { option: 'Clear and whole', because: 'The glass is clear and whole.' },
+      clouded: { option: 'Clouded', because: 'The glass is clouded: the level cannot be trusted by eye.', remedy: 'Renew the cap at the next service.' },
+      'plug weeping': { option: 'Plug weeping', because: 'The fill plug weeps.', remedy: 'Renew the plug or its seal and check the level again.' },
+      cracked: { option: 'Cracked', because: 'The sight glass is cracked.', remedy: 'Renew the cap, refill, and look for water in the oil before it is towed.' },
+    },
+  },
+  'hubs.grease-condition': {
+    title: 'Grease condition',
+    question: 'What does the grease in the hub look like?',
+    how: 'Take the cap off and look at the grease round the outer bearing; rub a little between clean fingers. A smear pushed out by the gun shows only the newest grease.',
+    criterion: 'Clean, soft grease passes. Milky grease holds water, glittering grease holds metal: both fail.',
+    consequence: 'Water and rust eat the rollers; a failed bearing lets the wheel go.',
+    outcomes: {
+      clean: { option: 'Clean and soft', because: 'The grease is clean and soft.' },
+      dark: { option: 'Dark', because: 'The grease is dark.', remedy: 'Clean and repack the bearings at the next service.' },
+      'dry or hard': { option: 'Dry or hard', because: 'The grease has dried or hardened.', remedy: 'Clean, inspect and repack the bearings before the next trip.' },
+      milky: { option: 'Milky', because: 'The grease is milky: water has got in.', remedy: 'Open the hub, inspect bearings and seal, renew what is pitted, repack.' },
+      'metal in it': { option: 'Metal in it', because: 'There is metal in the grease.', remedy: 'Open the hub and renew the bearings and cups as a set.' },
+      'hub not opened': { option: 'Hub not opened', because: 'The hub was not opened: the grease was not seen.' },
+    },
+  },
+  'hubs.grease-interval': {
+    title: 'Grease interval',
+    question: 'When were the bearings last greased?',
+    how: 'Ask for the service paper or bill. Where only the distance is known, mark the date as not known and note the distance.',
+    criterion: 'Greased within 12 months and 19,000 km (12,000 miles); sooner where the hubs go under water often. More than twice the interval fails.',
+    consequence: 'Old grease no longer keeps water out; rust starts while the trailer stands.',
+    fields: {
+      record: { label: 'Date of last greasing', options: { 'date known': 'Date known', 'date not known': 'Not known' } },
+      greased: { label: 'Last greased on' },
+      distance: { label: 'Towed since then', hint: 'Leave empty when not known.' },
+    },
+    outcomes: {
+      'in date': { because: 'Greased on {greased}; due again on {due}.' },
+      overdue: { because: 'Greased on {greased}; it was due on {due}.', remedy: 'Clean, inspect and repack the bearings before the next trip.' },
+      'over the distance': { because: 'Greased on {greased}, but towed further since than the interval allows.', remedy: 'Clean, inspect and repack the bearings before the next trip.' },
+      'long overdue': { because: 'Greased on {greased}; it was due on {due} and has missed more than one interval.', remedy: 'Open the hubs, renew seals, inspect and repack the bearings.' },
+      'not determined': { because: 'Not determined: nobody knows when the bearings were last greased.', remedy: 'Treat it as due: repack the bearings and write the date down.' },
+    },
+  },
+  'hubs.service-record': {
+    title: 'Bearing service record',
+    question: 'Is there a record of the last bearing service?',
+    how: 'Read the bill or log: it should name seals and bearings, the date, and which hubs.',
+    criterion: 'Bearings and seals of hubs that go under water are inspected once a year.',
+    consequence: 'Without a record the buyer or the next hirer starts from nothing.',
+    outcomes: {
+      'papers seen': { option: 'Papers seen, within a year', because: 'The papers show a bearing service within the last year.' },
+      'said, no papers': { option: 'Said to be done, no papers', because: 'A service was spoken of, but no papers were shown.', remedy: 'Ask for the bill, or count the bearings as due at the next service.' },
+      'over a year ago': { option: 'Papers seen, over a year old', because: 'The last bearing service on paper is more than a year old.', remedy: 'Inspect bearings and seals before the next trip.' },
+      none: { option: 'No record', because: 'There is no record of a bearing service.', remedy: 'Inspect bearings and seals and start a record.' },
+    },
+  },
+}
