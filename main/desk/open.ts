@@ -1,0 +1,91 @@
+import { createHash } from 'node:crypto'
+import { readFile } from 'node:fs/promises'
+import { v7 } from 'uuid'
+import packageFile from '../../package.json'
+import type { Desk } from '../../shared-logic/contract/contract'
+import { refuse } from '../../shared-logic/contract/refusal'
+import { openShelf, type PictureSize, type Shelf } from '../photos/shelf'
+import { writeReport } from '../report/write-report'
+import { findOriginalName, recordedOriginals } from '../store/photographs'
+import { findReport, recordedPdfs } from '../store/reports'
+import { asDiskRefusal } from '../store/disk-refusals'
+import { openYard, type Yard } from '../store/yard'
+import { makeDesk } from './make-desk'
+import type { Parts } from './parts'
+import { reportFile, sweepReports } from './report-files'
+
+export interface RecordedFile {
+  readonly bytes: Uint8Array
+  readonly type: string
+  /** What it is called when it is saved. */
+  readonly fileName: string
+}
+
+/** The desk with the yard open behind it, for a door. */
+export interface OpenedDesk {
+  readonly desk: Desk
+  /** A recorded photograph; undefined for a hash no row names. */
+  readonly photograph: (sha256: string, size: PictureSize) => Promise<RecordedFile | undefined>
+  /** An issued report's PDF, checked against its hash; undefined for an id that is none. */
+  readonly reportPdf: (reportId: string) => Promise<RecordedFile | undefined>
+  /** Recorded photographs whose file is gone, found when the yard was opened. */
+  readonly missingPhotographs: () => Promise<readonly string[]>
+  readonly close: () => Promise<void>
+}
+
+export type OpenOptions = Partial<Pick<Parts, 'clock' | 'newId' | 'zone' | 'version' | 'fillExample' | 'writeReport'>> & {
+  /** Told what went wrong beside the work: the day's backup, the sweep. */
+  readonly onFault?: (fault: unknown) => void
+}
+
+const sha256Of = (bytes: Uint8Array): string => createHash('sha256').update(bytes).digest('hex')
+
+const photographIn = (yard: Yard, shelf: Shelf): OpenedDesk['photograph'] => async (sha256, size) => {
+  const name = await yard.read((db) => findOriginalName(db, sha256))
+  if (name === undefined) return undefined
+  const picture = await shelf.read(sha256, size)
+  return picture && { bytes: picture.bytes, type: picture.mimeType, fileName: size === 'original' ? name : `${name.replace(/\.\w+$/, '')}.jpg` }
+}
+
+const reportPdfIn = (yard: Yard): OpenedDesk['reportPdf'] => async (reportId) => {
+  const report = await yard.read((db) => findReport(db, reportId))
+  if (report === undefined) return undefined
+  const bytes = await readFile(reportFile(yard.folder, report.pdfSha256)).catch(() => undefined)
+  if (bytes === undefined || sha256Of(bytes) !== report.pdfSha256) return refuse('report.file-damaged', { number: report.number })
+  return { bytes, type: 'application/pdf', fileName: `${report.number}${report.revision > 1 ? ` revision ${report.revision}` : ''}.pdf` }
+}
+
+/** Clears away what a crash left behind, off the path of the first answer. */
+const sweep = async (yard: Yard, shelf: Shelf): Promise<readonly string[]> => {
+  const { originals, pdfs } = await yard.read(async (db) => ({ originals: await recordedOriginals(db), pdfs: await recordedPdfs(db) }))
+  sweepReports(yard.folder, pdfs)
+  return (await shelf.sweep(originals)).missing
+}
+
+/** New files wait for the sweep: it must not meet one whose row is still to come. */
+const afterSweep = (shelf: Shelf, swept: Promise<unknown>): Shelf => ({ ...shelf, take: (bytes, fileName) => swept.then(() => shelf.take(bytes, fileName)) })
+
+/** Opens the yard in `folder` and the desk before it. Throws `Refusal` where the yard cannot be opened. */
+export const openDesk = async (folder: string, options: OpenOptions = {}): Promise<OpenedDesk> => {
+  const { clock = () => new Date(), newId = v7, zone = Intl.DateTimeFormat().resolvedOptions().timeZone, version = packageFile.version, onFault = console.error } = options
+  const yard = openYard(folder, { programVersion: version, clock })
+  const shelf = openShelf(folder, clock)
+  const swept = sweep(yard, shelf)
+  const settled = swept.catch(onFault)
+  const backedUp = settled.then(() => yard.backUp()).catch((fault: unknown) => onFault(asDiskRefusal(fault, folder)))
+  const writer = options.writeReport ?? writeReport
+  const desk = makeDesk({
+    yard, shelf: afterSweep(shelf, settled), clock, newId, zone, version, ...(options.fillExample && { fillExample: options.fillExample }),
+    writeReport: (...given) => settled.then(() => writer(...given)),
+  })
+  return {
+    desk,
+    photograph: photographIn(yard, shelf),
+    reportPdf: reportPdfIn(yard),
+    missingPhotographs: () => swept,
+    close: async () => {
+      await backedUp
+      await yard.close()
+    },
+  }
+}

@@ -1,0 +1,74 @@
+import type { ParsedInputOf } from '../../shared-logic/contract/contract'
+import { refuse } from '../../shared-logic/contract/refusal'
+import type { Photograph } from '../../shared-logic/survey/records'
+import { plainFileName } from '../photos/file-name'
+import type { Original } from '../photos/shelf'
+import type { ReadableDb, WritableDb } from '../store/database'
+import { asPhotograph, changePhotograph, findPhotograph, findSame, insertOriginal, insertPhotograph, type KeptPhotograph } from '../store/photographs'
+import { yardRig } from '../store/rigs'
+import { changeSurvey } from '../store/surveys'
+import type { Parts, Procedures } from './parts'
+import { needAsked, needUnderWay } from './under-way'
+
+type AddInput = ParsedInputOf<'photographs.add'>
+
+const needPhotograph = async (db: ReadableDb, photographId: string): Promise<KeptPhotograph> =>
+  (await findPhotograph(db, photographId)) ?? refuse('photograph.not-found')
+
+/** Refused before the file is worked on: a survey that takes no photographs, a place it does not ask about. */
+const needPlace = async (db: ReadableDb, { surveyId, checkId, position }: AddInput): Promise<void> => {
+  const survey = await needUnderWay(db, surveyId)
+  if (checkId === undefined && position === undefined) return
+  if (checkId === undefined) return refuse('field.missing', undefined, 'checkId')
+  if (position === undefined) return refuse('field.missing', undefined, 'position')
+  needAsked(await yardRig(db, survey.rig_id), survey, checkId, position)
+}
+
+const recordOriginal = (db: WritableDb, original: Original, at: string): Promise<void> =>
+  insertOriginal(db, {
+    sha256: original.sha256, format: original.format, byte_count: original.byteCount, width_px: original.widthPx, height_px: original.heightPx,
+    taken_at: original.takenAt ?? null, latitude: original.latitude ?? null, longitude: original.longitude ?? null, added_at: at,
+  })
+
+/** One picture stands once at one place of a survey; one that was removed comes back. */
+const record = async (db: WritableDb, input: AddInput, original: Original, id: string, at: string): Promise<{ photograph: Photograph; alreadyThere: boolean }> => {
+  const { surveyId, checkId = null, position = null } = input
+  await needPlace(db, input)
+  await recordOriginal(db, original, at)
+  const same = await findSame(db, surveyId, original.sha256, checkId, position)
+  if (same && same.removed_at === null) return { photograph: asPhotograph(same), alreadyThere: true }
+  if (same) await changePhotograph(db, same.id, { removed_at: null, caption: input.caption ?? same.caption })
+  else {
+    await insertPhotograph(db, {
+      id, survey_id: surveyId, sha256: original.sha256, check_id: checkId, position, caption: input.caption ?? '',
+      file_name: plainFileName(input.fileName), added_at: at, removed_at: null,
+    })
+  }
+  await changeSurvey(db, surveyId, {})
+  return { photograph: asPhotograph(await needPhotograph(db, same?.id ?? id)), alreadyThere: false }
+}
+
+const change = async (db: WritableDb, photographId: string, to: { readonly caption?: string; readonly removed_at?: string | null }): Promise<Photograph> => {
+  const { survey_id } = await needPhotograph(db, photographId)
+  await needUnderWay(db, survey_id)
+  await changePhotograph(db, photographId, to)
+  await changeSurvey(db, survey_id, {})
+  return asPhotograph(await needPhotograph(db, photographId))
+}
+
+export const photographProcedures = ({ yard, shelf, clock, newId }: Parts): Procedures<'photographs'> => ({
+  /** The file is safe on the shelf before a row names it: a crash between leaves a file without a row, which the sweep clears away. */
+  'photographs.add': async (input, bytes) => {
+    if (bytes === undefined) return refuse('photograph.empty', { name: plainFileName(input.fileName) })
+    await yard.read((db) => needPlace(db, input))
+    const original = await shelf.take(bytes, input.fileName)
+    return yard.write((db) => record(db, input, original, newId(), clock().toISOString()))
+  },
+  'photographs.describe': ({ photographId, caption }) => yard.write(async (db) => ({ photograph: await change(db, photographId, { caption }) })),
+  'photographs.remove': ({ photographId }) =>
+    yard.write(async (db) => {
+      await change(db, photographId, { removed_at: clock().toISOString() })
+      return {}
+    }),
+  'photographs.restore': ({ photographId }) => yard.write(async (db) => ({ photograph: await change(db, photographId, { removed_at: null }) })),
+})

@@ -1,0 +1,105 @@
+import { composeReport } from '../../shared-logic/report/compose'
+import type { ReportDocument } from '../../shared-logic/report/document'
+import { refuse } from '../../shared-logic/contract/refusal'
+import type { ReportRow, Survey } from '../../shared-logic/survey/records'
+import type { Settings } from '../../shared-logic/survey/settings'
+import { en } from '../../shared-logic/words/en'
+import type { WrittenReport } from '../report/write-report'
+import type { ReadableDb, WritableDb } from '../store/database'
+import { insertReport, lastNumber, listReports, reportsOf, takeNumber } from '../store/reports'
+import { surveySearchText } from '../store/search-text'
+import { readSettings } from '../store/settings'
+import { changeSurvey, freezeRig } from '../store/surveys'
+import { asDiskRefusal } from '../store/disk-refusals'
+import { localDate } from './local-date'
+import type { Parts, Procedures } from './parts'
+import { makeReportFolder, nameReport, unnamedReport } from './report-files'
+import { wholeSurvey } from './surveys'
+import { needSurvey, needUnderWay } from './under-way'
+
+/** All that is decided before a report is written. */
+interface Draft {
+  readonly survey: Survey
+  readonly changeCount: number
+  readonly settings: Settings
+  readonly year: number
+  /** The number of the year this draft would take; undefined when the survey has its number already. */
+  readonly newNumber: number | undefined
+  readonly number: string
+  readonly revision: number
+  readonly issuedAt: string
+  readonly date: string
+}
+
+const sayNumber = (year: number, number: number): string => `BW-${year}-${String(number).padStart(4, '0')}`
+
+const draft = async (db: ReadableDb, { clock, zone }: Parts, surveyId: string): Promise<Draft> => {
+  const kept = await needUnderWay(db, surveyId)
+  const { settings } = await readSettings(db)
+  if (settings.surveyorName === '') refuse('report.no-surveyor')
+  const at = clock()
+  const date = localDate(at, zone)
+  const year = Number(date.slice(0, 4))
+  const newNumber = kept.report_number === null ? (await lastNumber(db, year)) + 1 : undefined
+  return {
+    survey: await wholeSurvey(db, kept), changeCount: kept.change_count, settings, year, newNumber,
+    number: kept.report_number ?? sayNumber(year, newNumber ?? 1), revision: kept.revision + 1, issuedAt: at.toISOString(), date,
+  }
+}
+
+const write = async ({ yard, shelf, writeReport, newId }: Parts, document: ReportDocument): Promise<WrittenReport> => {
+  const part = unnamedReport(yard.folder, newId())
+  const pictureOf = async (sha256: string): Promise<Uint8Array> =>
+    (await shelf.read(sha256, 'large'))?.bytes ?? refuse('photograph.file-missing', { sha256: sha256.slice(0, 12) })
+  try {
+    makeReportFolder(yard.folder)
+    const written = await writeReport(document, pictureOf, part)
+    await nameReport(yard.folder, part, written.sha256)
+    return written
+  } catch (error) {
+    throw asDiskRefusal(error, yard.folder)
+  }
+}
+
+/** Freezes the survey and records its report. undefined when the survey has changed since the draft. */
+const record = async (db: WritableDb, id: string, made: Draft, document: ReportDocument, pdf: WrittenReport): Promise<ReportRow | undefined> => {
+  const { survey, number, revision, year, newNumber } = made
+  const kept = await needUnderWay(db, survey.id)
+  if (kept.change_count !== made.changeCount) return undefined
+  if (newNumber !== undefined) {
+    if ((await lastNumber(db, year)) !== newNumber - 1) return undefined
+    await takeNumber(db, year, newNumber)
+  }
+  await freezeRig(db, survey.id, survey.rig)
+  const search = surveySearchText(survey.rig, { place: survey.place, reportNumber: number, surveyDate: survey.surveyDate })
+  await changeSurvey(db, survey.id, { status: 'issued', report_number: number, revision, search_text: search })
+  return insertReport(db, {
+    id, survey_id: survey.id, number, revision, issued_at: made.issuedAt, date: made.date, verdict: survey.summary.verdict,
+    document_json: JSON.stringify(document), pdf_sha256: pdf.sha256, pdf_byte_count: pdf.byteCount,
+  })
+}
+
+const attempts = 3
+
+/** Writes the PDF first and records it after: a crash between leaves a file nobody was told of, never a number without its report. */
+const issue = async (parts: Parts, surveyId: string): Promise<ReportRow> => {
+  for (let attempt = 0; attempt < attempts; attempt += 1) {
+    const made = await parts.yard.read((db) => draft(db, parts, surveyId))
+    const { survey, settings, number, revision, issuedAt } = made
+    const document = composeReport({ survey, settings, number, revision, issuedAt, programVersion: parts.version, words: en })
+    const pdf = await write(parts, document)
+    const report = await parts.yard.write((db) => record(db, parts.newId(), made, document, pdf))
+    if (report) return report
+  }
+  return refuse('report.survey-changed')
+}
+
+export const reportProcedures = (parts: Parts): Procedures<'reports'> => ({
+  'reports.issue': async ({ surveyId }) => ({ report: await issue(parts, surveyId) }),
+  'reports.list': ({ surveyId, ...page }) =>
+    parts.yard.read(async (db) => {
+      if (surveyId === undefined) return { reports: await listReports(db, page) }
+      const { id } = await needSurvey(db, surveyId)
+      return { reports: (await reportsOf(db, id)).slice(page.offset, page.offset + page.limit) }
+    }),
+})

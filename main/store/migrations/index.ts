@@ -1,0 +1,10 @@
+import { settings } from './0010-settings'
+import { rigs } from './0020-rigs'
+import { surveys } from './0030-surveys'
+import { answers } from './0040-answers'
+import { photographs } from './0050-photographs'
+import { reports } from './0060-reports'
+import type { Migration } from './migration'
+
+/** Every step in order. */
+export const migrations: readonly Migration[] = [settings, rigs, surveys, answers, photographs, reports]
