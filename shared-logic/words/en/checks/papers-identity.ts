@@ -1,0 +1,100 @@
+import type { StationCheckWords } from '../../check-words'
+
+export const paperIdentityWords: StationCheckWords = {
+  'papers.identification-plate': {
+    title: 'Identification plate',
+    question: 'Is the identification plate there, and can it be read?',
+    how: 'Look on the tongue and on the left front of the frame. Wipe off dirt and salt; read it whole under a raking light.',
+    criterion: 'The plate is fixed, original and readable. One that is missing, unreadable or plainly altered is a defect of identity.',
+    consequence: 'Without a plate neither the maker, the ratings nor the owner can be proved; insurance and resale suffer.',
+    outcomes: {
+      legible: { option: 'Legible', because: 'The identification plate is in place and legible.' },
+      'hard to read': { option: 'Hard to read', because: 'The identification plate is hard to read.', remedy: 'Clean it, photograph what can be read, and ask the maker for a copy.' },
+      missing: { option: 'Missing', because: 'There is no identification plate.', remedy: 'Ask the maker or the authority for a replacement plate before the next trip.' },
+      altered: { option: 'Looks altered', because: 'The identification plate looks altered, or its fixings are not original.', remedy: 'Stop here: have identity and ownership cleared with the authority before buying or towing.' },
+    },
+  },
+  'papers.number-matches': {
+    title: 'Number against papers',
+    question: 'Does the number on the frame agree with the papers, character by character?',
+    how: 'Read the number from the plate and from the stamping on the frame, then hold the papers beside them. Compare O with 0, I with 1, S with 5.',
+    criterion: 'Plate, stamping and papers show one and the same number.',
+    consequence: 'A number that differs can mean a wrong plate, a rebuilt trailer or a stolen one.',
+    outcomes: {
+      matches: { option: 'Matches', because: 'Plate, frame and papers show the same number.' },
+      differs: { option: 'Differs', because: 'The number on the rig differs from the papers.', remedy: 'Do not buy or tow it until the authority has cleared the number.' },
+      'no number on the frame': { option: 'No number on the frame', because: 'No number was found stamped on the frame or plate.', remedy: 'Have the authority assign or confirm a number before the next trip.' },
+      'papers not shown': { option: 'Papers not shown', because: 'The papers were not shown.' },
+    },
+  },
+  'papers.owner': {
+    title: 'Owner on the papers',
+    question: 'Do the papers name the person who offers or brings the rig?',
+    how: 'Read title, registration or bill of sale. Look for a lien or finance entry.',
+    criterion: 'The papers name the present owner and show no open lien.',
+    consequence: 'A buyer may pay for a rig that a lender can take back.',
+    outcomes: {
+      agrees: { option: 'Agrees', because: 'The papers name the present owner.' },
+      'another name': { option: 'Another name', because: 'The papers name somebody else.', remedy: 'Ask for the chain of sale in writing, or written authority to sell.' },
+      'lien or finance': { option: 'Lien or finance noted', because: 'A lien or finance is noted on the papers.', remedy: 'Have the lender release it in writing before money changes hands.' },
+      'not shown': { option: 'Not shown', because: 'The ownership papers were not shown.' },
+    },
+  },
+  'papers.registration': {
+    title: 'Registration and plate',
+    question: 'Is the registration plate in place, readable and current?',
+    how: 'Read plate and sticker, compare with the registration paper. See that the plate is fixed and not hidden by the hull, the drive or the lamp board.',
+    criterion: 'The plate is fixed, readable, belongs to this trailer and is in date, where local law asks for one.',
+    consequence: 'A rig without a valid plate is stopped on the road and may be uninsured.',
+    outcomes: {
+      'current and matching': { option: 'Current and matching', because: 'The registration plate is in place, current and belongs to this trailer.' },
+      'hard to read': { option: 'Hard to read', because: 'The registration plate is damaged, dirty or hidden.', remedy: 'Clean, move or renew the plate.' },
+      expired: { option: 'Expired', because: 'The registration has expired.', remedy: 'Renew the registration before it is towed.' },
+      'does not match': { option: 'Belongs to another', because: 'The registration plate does not belong to this trailer.', remedy: 'Do not tow it on this plate; clear the registration with the authority.' },
+      missing: { option: 'Missing', because: 'There is no registration plate.', remedy: 'Fit the plate before it is towed.' },
+      'not required': { option: 'Not required here', because: 'Local law asks for no plate on this trailer.' },
+    },
+  },
+  'papers.annual-inspection': {
+    title: 'Yearly inspection (commercial)',
+    question: 'If the trailer works for hire or trade, when was its yearly inspection?',
+    how: 'Ask for the inspection report or find the sticker. A trailer used only in private is answered as such.',
+    criterion: 'A commercial trailer has been inspected within the last 12 months (federal benchmark; it does not bind a private owner).',
+    consequence: 'A commercial trailer without a current inspection is put out of service at the roadside.',
+    fields: {
+      record: { label: 'Inspection record', options: { seen: 'Record seen', 'no record': 'No record', 'not commercial': 'Not a commercial trailer' } },
+      inspected: { label: 'Inspected on' },
+    },
+    outcomes: {
+      current: { because: 'Inspected on {inspected}; the next inspection is due by {due}.' },
+      overdue: { because: 'Inspected on {inspected}; the next inspection was due by {due}.', remedy: 'Have the yearly inspection done before it works again.' },
+      'no record': { because: 'No record of a yearly inspection was shown.', remedy: 'Find the record or have the inspection done before it works again.' },
+      'not commercial': { because: 'Not a commercial trailer: the yearly inspection does not bind it.' },
+    },
+  },
+  'papers.periodic-test': {
+    title: 'Periodic test',
+    question: 'Is the periodic roadworthiness test in date?',
+    how: 'Read the test certificate or the sticker on the plate. Which trailers are tested, and how often, is national law.',
+    criterion: 'Where the country tests trailers of this mass, the test is in date.',
+    consequence: 'Without a valid test the rig may not be used on the road.',
+    outcomes: {
+      valid: { option: 'In date', because: 'The periodic test is in date.' },
+      expired: { option: 'Expired', because: 'The periodic test has expired.', remedy: 'Have it tested before it is towed, except straight to the test where the law allows.' },
+      'not required': { option: 'Not required here', because: 'No periodic test is required for this trailer.' },
+      'not shown': { option: 'Not shown', because: 'No test certificate was shown.' },
+    },
+  },
+  'papers.recall': {
+    title: 'Open recalls',
+    question: 'Has the number been looked up for open recalls?',
+    how: "Look the identification number up with the authority or the maker: trailer, axles, coupler and brakes may each have their own recall.",
+    criterion: 'No recall of the trailer or its running gear is open.',
+    consequence: 'A recalled part can fail in the way the maker already knows.',
+    outcomes: {
+      'none open': { option: 'None open', because: 'No open recall was found.' },
+      'open recall': { option: 'Open recall', because: 'A recall is open on this trailer.', remedy: 'Have the recall work done by a dealer before the next trip.' },
+      'not looked up': { option: 'Not looked up', because: 'Recalls were not looked up.' },
+    },
+  },
+}

@@ -1,0 +1,78 @@
+import type { StationCheckWords } from '../../check-words'
+
+export const paperRatingWords: StationCheckWords = {
+  'papers.rating-plate': {
+    title: 'Rating plate',
+    question: "Is the maker's rating plate there, with maximum mass and axle ratings?",
+    how: 'Find the plate or label that gives the maximum mass and each axle rating. Photograph it. Enter the figures with the rig.',
+    criterion: "The maker's maximum mass and axle ratings can be read. The plate decides: no sum ever raises a rating.",
+    consequence: 'Without a rating nobody can say whether the rig is overloaded.',
+    outcomes: {
+      legible: { option: 'Legible', because: 'The rating plate is in place and legible.' },
+      'partly legible': { option: 'Partly legible', because: 'Some figures of the rating plate cannot be read.', remedy: 'Get the missing figures from the maker in writing.' },
+      'differs from papers': { option: 'Differs from papers', because: 'The ratings on the plate differ from the papers.', remedy: 'Use the lower figure and have the maker settle it before it is towed.' },
+      missing: { option: 'Missing', because: 'There is no readable rating plate.', remedy: "Get the ratings from the maker before it is towed; until then no load can be called safe." },
+    },
+  },
+  'papers.tyre-placard': {
+    title: 'Tyre and loading placard',
+    question: 'Is the tyre and loading placard there, near the certification label?',
+    how: 'Read tyre size, cold pressure and the greatest mass of cargo. Enter the cargo figure if it is given.',
+    criterion: 'Trailers up to 10,000 lb carry a placard with tyre size, cold pressure and greatest cargo: rating less unladen mass.',
+    consequence: 'Without it, tyres are fitted and filled by guess.',
+    fields: { condition: { label: 'Placard', options: { legible: 'Legible', unreadable: 'Unreadable', missing: 'Missing' } }, cargo: { label: 'Greatest cargo on the placard' } },
+    outcomes: {
+      legible: { because: 'The placard is in place and legible.' },
+      'cargo too high': { because: 'The placard allows {cargo} of cargo, but rating less unladen mass leaves {capacity}.', remedy: 'Load by the smaller figure; ask the maker which is right.' },
+      unreadable: { because: 'The placard cannot be read.', remedy: 'Ask the maker for a new placard; take tyre size and pressure from the sidewall meanwhile.' },
+      missing: { because: 'There is no tyre and loading placard.', remedy: 'Ask the maker for a placard; take tyre size and pressure from the sidewall meanwhile.' },
+    },
+  },
+  'papers.loaded-mass': {
+    title: 'Loaded mass against rating',
+    question: 'What does the whole rig weigh as it is towed: trailer, boat, fuel, gear?',
+    how: 'Best on a weighbridge or on pads, uncoupled: all wheels and the coupling. A sum from papers is an estimate and is reported as one.',
+    criterion: "Not over the maker's maximum mass; at least 15 % of the rating kept in hand (the reserve is common practice).",
+    consequence: 'An overloaded trailer overheats tyres, bearings and brakes, and bends axles and frame.',
+    caution: 'Chock the wheels before uncoupling on a scale. Keep feet from under the coupling.',
+    fields: { basis: { label: 'Where the figure comes from', options: { weighed: 'Weighed', 'from papers': 'Added up from papers' } }, loaded: { label: 'Mass of trailer and all it carries' } },
+    outcomes: {
+      within: { because: 'Weighed {loaded} against a rating of {rating}: {reserve} in hand.' },
+      'within on paper': { because: 'By the papers {loaded} against a rating of {rating}: {reserve} in hand. Not weighed.' },
+      'little reserve': { because: 'Weighed {loaded} against a rating of {rating}: {reserve} in hand, less than {target}.', remedy: 'Take weight out, or plan for a trailer rated {needed} or more.' },
+      'little reserve on paper': { because: 'By the papers {loaded} against a rating of {rating}: {reserve} in hand, less than {target}. Not weighed.', remedy: 'Weigh the rig; take weight out, or plan for a trailer rated {needed} or more.' },
+      'over on paper': { because: 'By the papers {loaded}, which is {over} over the rating of {rating}. Not weighed.', remedy: 'Weigh it before it is towed; if the scale agrees, unload or use a trailer rated {needed} or more.' },
+      over: { because: 'Weighed {loaded}: {over} over the rating of {rating}.', remedy: 'Do not tow it like this: unload at least {over}, or use a trailer rated {needed} or more.' },
+      'rating unknown': { because: 'It weighs {loaded}, but whether that is too much cannot be worked out, because the maximum mass is not known.' },
+    },
+  },
+  'papers.axle-load': {
+    title: 'Axle load against rating',
+    question: 'What do the trailer axles weigh together, coupled and loaded?',
+    how: 'Only the trailer wheels on the weighbridge, coupled and level. Independently sprung tandem axles are best weighed one by one.',
+    criterion: 'Not over the axle ratings together; at least 15 % kept in hand (the reserve is common practice).',
+    consequence: 'An axle loaded past its rating bends, and its bearings and tyres run hot.',
+    fields: { axles: { label: 'Mass on the trailer axles' } },
+    outcomes: {
+      within: { because: '{loaded} on the axles against ratings of {rating}: {reserve} in hand.' },
+      'little reserve': { because: '{loaded} on the axles against ratings of {rating}: {reserve} in hand, less than {target}.', remedy: 'Take weight out, or shift it as the balance allows.' },
+      over: { because: '{loaded} on the axles: {over} over their ratings of {rating}.', remedy: 'Do not tow it like this: unload before it moves.' },
+      'rating unknown': { because: '{loaded} on the axles, but whether that is too much cannot be worked out, because the axle ratings or the number of axles are not known.' },
+    },
+  },
+  'papers.axle-ratings': {
+    title: 'Axle ratings against maximum mass',
+    question: 'What rests on the coupling when the rig is at its maximum mass?',
+    how: 'Weigh the coupling on a scale, level and loaded. Enter zero if it is not known that anything rests there.',
+    criterion: "On a boat trailer the axle ratings may sum to less than the maximum mass, because the tow vehicle carries the coupling load; what is left for the axles must be within their ratings.",
+    consequence: 'A trailer plated above what its axles can carry is overloaded while its papers look right.',
+    caution: 'Chock the wheels and keep feet from under the coupling while it is on the scale.',
+    fields: { coupling: { label: 'Coupling load at maximum mass' } },
+    outcomes: {
+      'axles carry all': { because: 'The axles together are rated {axles}, not less than the maximum mass of {maximum}.' },
+      'with the coupling load': { because: 'With {coupling} on the coupling the axles carry {load} at maximum mass, within their {axles}.' },
+      short: { because: 'With {coupling} on the coupling the axles carry {load} at maximum mass: more than their {axles}.', remedy: 'Load to the axle ratings, not to the maximum mass, and ask the maker: this is treated as a safety defect.' },
+      'rating unknown': { because: 'Cannot be worked out, because the maximum mass, the axle ratings or the number of axles are not known.' },
+    },
+  },
+}
