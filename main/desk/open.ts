@@ -47,7 +47,8 @@ const photographIn = (yard: Yard, shelf: Shelf): OpenedDesk['photograph'] => asy
   return picture && { bytes: picture.bytes, type: picture.mimeType, fileName: size === 'original' ? name : `${name.replace(/\.\w+$/, '')}.jpg` }
 }
 
-const reportPdfIn = (yard: Yard): OpenedDesk['reportPdf'] => async (reportId) => {
+/** Reads an issued report's PDF from a yard, opened for work or to read. */
+export const reportPdfIn = (yard: Pick<Yard, 'read' | 'folder'>): OpenedDesk['reportPdf'] => async (reportId) => {
   const report = await yard.read((db) => findReport(db, reportId))
   if (report === undefined) return undefined
   const bytes = await readFile(reportFile(yard.folder, report.pdfSha256)).catch(() => undefined)

@@ -1,4 +1,4 @@
-import { load } from 'exifreader'
+import exifReader from 'exifreader'
 
 /** What the file itself says of when and where: from the camera, never trusted, absent where absurd. */
 export interface CameraFacts {
@@ -37,7 +37,7 @@ const placeOf = (latitude: number | undefined, longitude: number | undefined): P
 /** Capture time and place out of the file's EXIF. A file without readable EXIF has none; it is never an error. */
 export const readCamera = (bytes: Uint8Array, now: Date): CameraFacts => {
   try {
-    const { exif, gps } = load(Buffer.from(bytes.buffer, bytes.byteOffset, bytes.byteLength), { expanded: true })
+    const { exif, gps } = exifReader.load(Buffer.from(bytes.buffer, bytes.byteOffset, bytes.byteLength), { expanded: true })
     const takenAt = sayMoment(textOf(exif?.DateTimeOriginal), textOf(exif?.OffsetTimeOriginal), now)
     return { ...(takenAt !== undefined && { takenAt }), ...placeOf(gps?.Latitude, gps?.Longitude) }
   } catch {

@@ -30,7 +30,6 @@ export const refusals: Readonly<Record<string, string>> = {
   'disk.read-only': 'The yard’s folder cannot be written to, so nothing was kept of this. Allow writing in {folder}, or open the yard from another folder.',
   'door.broken-off': 'What was sent broke off on the way. Nothing was kept of it; send it again.',
   'door.busy': 'Too much is being handed in at once. Nothing was kept of this one; send it again in a moment.',
-  'door.failed': 'Something went wrong inside the program. Nothing was kept of this; what was kept before is kept.',
   'door.no-answer': 'Bunkwright does not answer. See that it is still running, then try again; what was kept before is kept.',
   'door.no-length': 'The length of what is sent was not given. Nothing was kept of it.',
   'door.no-procedure': '“{procedure}” is not something this program can be asked.',

@@ -1,2 +1,20 @@
 /** Settings. */
-export const settingsWords = {} as const
+export const settingsWords = {
+  title: 'Settings',
+  surveyor: 'The surveyor',
+  surveyorText: 'This stands on the report’s first page and above the line for the signature.',
+  judging: 'How it is judged and shown',
+  ruleBookText: 'The rule book decides lamp tables, brake thresholds and tread depth. Choosing one proposes its units and paper; both may be changed below. A survey keeps the rule book it was started with.',
+  appearance: 'How it looks',
+  ruleBooks: { us: 'United States', eu: 'Europe' },
+  units: { us: 'Pounds, feet, inches', metric: 'Kilograms, metres' },
+  papers: { A4: 'A4', Letter: 'Letter' },
+  themes: { 'as the system': 'As the system', day: 'Day', night: 'Night' },
+  yard: 'The yard’s folder',
+  yardText: 'Everything is kept here: rigs, surveys, photographs, reports. To back it up, copy the whole folder while the program is closed. Keep it out of folders that a cloud service synchronises.',
+  version: 'Version {version}, check catalogue {catalogue}',
+  holds: '{rigs} rigs and {surveys} surveys',
+  saved: 'Saved',
+  saving: 'Saving …',
+  savedAtOnce: 'Every change is saved at once.',
+} as const

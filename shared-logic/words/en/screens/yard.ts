@@ -1,2 +1,36 @@
 /** The yard: list of rigs, first start, search. */
-export const yardWords = {} as const
+export const yardWords = {
+  title: 'Yard',
+  register: 'Register a rig',
+  search: 'Search by name, owner or number',
+  clearSearch: 'Clear the search',
+  rigs: 'Rigs',
+  oneRig: 'One rig',
+  countOfRigs: '{count} rigs',
+  oneFound: 'One rig found',
+  countFound: '{count} rigs found',
+  none: 'Nothing matches “{search}”. Try less of the name, or the identification number.',
+  emptyTitle: 'No rig stands here yet',
+  emptyText:
+    'The yard keeps every trailer you look after and the boat it carries. Register a rig once; then walk round it, judge each check, keep the photographs, and issue a dated report.',
+  emptyExample: 'To look round first, open the example yard: three invented rigs, one with a finished survey.',
+  openExample: 'Open the example yard',
+  openingExample: 'Laying out the example yard …',
+  goOn: 'Go on',
+  goOnWith: 'Go on with the survey of {rig}',
+  underWay: 'Survey under way',
+  answered: '{answered} of {asked} checks answered',
+  neverSurveyed: 'Not surveyed yet',
+  noOwner: 'Owner not known',
+  shown: '{from} to {to} of {total}',
+  earlier: 'Earlier in the list',
+  later: 'Further down the list',
+  equipment: {
+    unknown: 'Equipment not described yet',
+    axles: ['', 'single axle', 'tandem', 'triple axle'],
+    hubs: { 'oil bath': 'oil-bath hubs', grease: 'greased hubs' },
+    brakes: { none: 'no brakes', surge: 'surge brakes', electric: 'electric brakes', 'electric over hydraulic': 'electric over hydraulic brakes' },
+    upTo: 'up to {mass}',
+    withBoat: 'with {boat}',
+  },
+} as const

@@ -1,0 +1,27 @@
+/** What a command is given: its words after the name, and where it stands. */
+export interface Given {
+  readonly words: readonly string[]
+  readonly folder: string | undefined
+  readonly output: string | undefined
+  /** Relative paths are taken from here. */
+  readonly workingFolder: string
+  readonly now: () => Date
+}
+
+/** What a command answers: lines for a person, and the same as data for a script. */
+export interface Answer {
+  readonly lines: readonly string[]
+  readonly json: unknown
+}
+
+export interface Command {
+  /** How many words it takes, at the least and at the most. */
+  readonly words: readonly [number, number]
+  readonly options: readonly ('folder' | 'output')[]
+  readonly run: (given: Given) => Promise<Answer>
+}
+
+/** Thrown for a call that is put wrongly: answered with the usage and exit code 2. */
+export class WrongUsage extends Error {
+  override readonly name = 'WrongUsage'
+}

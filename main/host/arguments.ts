@@ -1,0 +1,23 @@
+import { parseArgs } from 'node:util'
+
+export interface HostArguments {
+  readonly folder: string | undefined
+  readonly port: number
+  readonly open: boolean
+}
+
+const portOf = (written: string): number | undefined => {
+  const port = Number(written)
+  return /^\d{1,5}$/.test(written) && port <= 65_535 ? port : undefined
+}
+
+/** Reads the host's arguments; undefined when they are not understood. */
+export const readArguments = (args: readonly string[]): HostArguments | undefined => {
+  try {
+    const { values } = parseArgs({ args: [...args], options: { folder: { type: 'string' }, port: { type: 'string', default: '0' }, 'no-open': { type: 'boolean', default: false } } })
+    const port = portOf(values.port)
+    return port === undefined ? undefined : { folder: values.folder, port, open: !values['no-open'] }
+  } catch {
+    return undefined
+  }
+}

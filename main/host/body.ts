@@ -1,0 +1,45 @@
+import type { IncomingMessage } from 'node:http'
+
+/** JSON is a form; 8 MB leave room to read a note that is far too long and to say so. */
+export const jsonLimitBytes = 8_000_000
+/** One photograph: the intake takes 100 MB and says so; a little more is read so that it can. */
+export const fileLimitBytes = 110_000_000
+/** All bodies being read at once: two of the largest. */
+const inFlightLimitBytes = 2 * fileLimitBytes
+
+export type Body = { readonly ok: true; readonly bytes: Uint8Array } | { readonly ok: false; readonly why: 'no length' | 'too large' | 'busy' | 'broken off' }
+
+/** Reads bodies of a declared length, never more than declared, and never more in all than memory is set aside for. */
+export class BodyReader {
+  #inFlight = 0
+
+  async read(request: IncomingMessage, limitBytes: number): Promise<Body> {
+    const declared = request.headers['content-length']
+    if (declared === undefined || !/^\d{1,12}$/.test(declared)) return { ok: false, why: 'no length' }
+    const length = Number(declared)
+    if (length > limitBytes) return { ok: false, why: 'too large' }
+    if (this.#inFlight + length > inFlightLimitBytes) return { ok: false, why: 'busy' }
+    this.#inFlight += length
+    try {
+      return await collect(request, length)
+    } finally {
+      this.#inFlight -= length
+    }
+  }
+}
+
+/** Memory grows with what has come, not with what was promised. */
+const collect = async (request: IncomingMessage, length: number): Promise<Body> => {
+  const chunks: Uint8Array[] = []
+  let count = 0
+  try {
+    for await (const chunk of request as AsyncIterable<Uint8Array>) {
+      count += chunk.byteLength
+      if (count > length) return { ok: false, why: 'too large' }
+      chunks.push(chunk)
+    }
+  } catch {
+    return { ok: false, why: 'broken off' }
+  }
+  return count === length ? { ok: true, bytes: Buffer.concat(chunks, count) } : { ok: false, why: 'broken off' }
+}

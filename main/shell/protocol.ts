@@ -1,0 +1,27 @@
+import { protocol } from 'electron'
+import type { OpenedDesk } from '../desk/open'
+import { safeHeaders } from '../serving/headers'
+import { fileHeaders } from '../serving/served'
+import { serveFile } from '../serving/serve-file'
+import { pathOf, scheme } from './address'
+
+/** Before the program is ready: Chromium learns its schemes once. */
+export const declareScheme = (): void =>
+  protocol.registerSchemesAsPrivileged([{ scheme, privileges: { standard: true, secure: true, supportFetchAPI: true, codeCache: true } }])
+
+const nothing = (status: number): Response => new Response(null, { status, headers: safeHeaders })
+
+/** Serves the built window, recorded photographs and issued reports, and nothing else. */
+export const serveWindow = (opened: OpenedDesk, rendererFolder: string): void =>
+  protocol.handle(scheme, async (request) => {
+    if (request.method !== 'GET' && request.method !== 'HEAD') return nothing(405)
+    const path = pathOf(request.url)
+    if (path === undefined) return nothing(404)
+    try {
+      const served = await serveFile(opened, rendererFolder, path)
+      if (!served) return nothing(404)
+      return new Response(request.method === 'HEAD' ? null : new Uint8Array(served.bytes), { status: 200, headers: { ...safeHeaders, ...fileHeaders(served) } })
+    } catch {
+      return nothing(500)
+    }
+  })
