@@ -1,0 +1,56 @@
+import { useState, type RefObject } from 'react'
+import { photographAddress } from '../../shared-logic/contract/contract'
+import type { Assessed } from '../../shared-logic/survey/assess'
+import type { Photograph, Survey } from '../../shared-logic/survey/records'
+import { say } from '../../shared-logic/words/say'
+import { Button } from '../parts/button'
+import { useUnits } from '../parts/use-settings'
+import { useWords } from '../parts/use-words'
+import { PhotographViewer } from './photograph-viewer'
+import style from './photographs.module.css'
+import { photographsAt } from './survey-cache'
+import type { Photographs } from './use-photographs'
+import { placeOf } from './use-walk'
+
+interface CheckPhotographsProps {
+  readonly survey: Survey
+  readonly assessed: Assessed
+  readonly photographs: Photographs
+  readonly picker: RefObject<HTMLInputElement | null>
+  readonly onFiles: (files: readonly File[]) => void
+}
+
+/** The photographs of the open check: small pictures to open, and the way to add more. A finding without one says so. */
+export const CheckPhotographs = ({ survey, assessed, photographs, picker, onFiles }: CheckPhotographsProps) => {
+  const words = useWords()
+  const units = useUnits()
+  const said = words.screens.survey.photographs
+  const here = photographsAt(survey, placeOf(assessed))
+  const [viewed, setViewed] = useState<string>()
+  const isFinding = assessed.verdict === 'fail' || assessed.verdict === 'advisory'
+  const nameOf = (photograph: Photograph, index: number): string => (photograph.caption === '' ? say(said.number, { number: index + 1 }, units) : photograph.caption)
+  return (
+    <section aria-label={said.title} className={style.section}>
+      {here.length > 0 && (
+        <ul className={style.strip}>
+          {here.map((photograph, index) => (
+            <li key={photograph.id}>
+              <Button kind="quiet" onPress={() => setViewed(photograph.id)} aria-label={say(said.view, { name: nameOf(photograph, index) }, units)}>
+                <img src={photographAddress(photograph.sha256, 'small')} alt="" className={style.small} loading="lazy" />
+              </Button>
+            </li>
+          ))}
+        </ul>
+      )}
+      <div className={style.add}>
+        <Button onPress={() => picker.current?.click()} aria-keyshortcuts="P">{said.add}</Button>
+        <input
+          ref={picker} type="file" accept="image/*" multiple hidden
+          onChange={(event) => { onFiles([...(event.currentTarget.files ?? [])]); event.currentTarget.value = '' }}
+        />
+        <span className={style.soft}>{isFinding && assessed.check.photograph === true && here.length === 0 ? words.screens.survey.check.wantsPhotograph : said.drop}</span>
+      </div>
+      {viewed !== undefined && here.length > 0 && <PhotographViewer list={here} viewedId={viewed} onView={setViewed} onClose={() => setViewed(undefined)} photographs={photographs} />}
+    </section>
+  )
+}

@@ -1,0 +1,63 @@
+import { say } from '../../shared-logic/words/say'
+import { sentenceOf } from '../client/sentence-of'
+import { Button } from '../parts/button'
+import { Progress } from '../parts/progress'
+import { RefusalNotice } from '../parts/refusal-notice'
+import { useUnits } from '../parts/use-settings'
+import { useWords } from '../parts/use-words'
+import style from './photographs.module.css'
+import type { Photographs } from './use-photographs'
+
+interface PhotographNewsProps {
+  readonly photographs: Photographs
+}
+
+/** How a batch of photographs goes, what was refused and why, and the way back from a removal. */
+export const PhotographNews = ({ photographs }: PhotographNewsProps) => {
+  const said = useWords().screens.survey.photographs
+  const units = useUnits()
+  const { removed } = photographs
+  return (
+    <>
+      <BatchNews photographs={photographs} />
+      {removed !== undefined && (
+        <div role="status" className={style.news}>
+          <span>{say(said.removed, { name: removed.caption === '' ? removed.fileName : removed.caption }, units)}</span>
+          <Button onPress={photographs.restore}>{said.undo}</Button>
+        </div>
+      )}
+      <RefusalNotice error={photographs.problem} />
+    </>
+  )
+}
+
+const BatchNews = ({ photographs: { batch, cancel, dismiss } }: PhotographNewsProps) => {
+  const words = useWords()
+  const units = useUnits()
+  const said = words.screens.survey.photographs
+  if (batch === undefined) return null
+  const { done, taken, total } = batch
+  if (batch.state === 'running')
+    return (
+      <div className={style.news}>
+        <div className={style.bar}><Progress label={said.title} done={done} total={total} says={say(said.taking, { done, total }, units)} /></div>
+        <Button onPress={cancel}>{said.cancel}</Button>
+      </div>
+    )
+  const summary = batch.state === 'cancelled' ? say(said.cancelled, { taken, total }, units) : taken === 1 ? said.takenOne : say(said.taken, { taken }, units)
+  return (
+    <div role="status" className={style.news}>
+      <div className={style.told}>
+        {(taken > 0 || batch.state === 'cancelled') && <p>{summary}</p>}
+        {batch.refused.length > 0 && (
+          <ul>{batch.refused.map((each) => <li key={each.fileName} className={style.refused}>{sentenceWithName(each.fileName, sentenceOf(words, each.problem, units), said.refused)}</li>)}</ul>
+        )}
+      </div>
+      <Button onPress={dismiss}>{said.dismiss}</Button>
+    </div>
+  )
+}
+
+/** Most refusals name the file themselves; the others are told of which file they speak. */
+const sentenceWithName = (file: string, sentence: string, template: string): string =>
+  sentence.includes(file) ? sentence : say(template, { file, sentence }, 'metric')

@@ -1,0 +1,67 @@
+import { useState } from 'react'
+import { photographAddress } from '../../shared-logic/contract/contract'
+import type { Photograph } from '../../shared-logic/survey/records'
+import { say } from '../../shared-logic/words/say'
+import { Button } from '../parts/button'
+import { Dialog } from '../parts/dialog'
+import { TextField } from '../parts/text-field'
+import { useUnits } from '../parts/use-settings'
+import { useWords } from '../parts/use-words'
+import { FromCamera } from './from-camera'
+import style from './photographs.module.css'
+import { useBufferedText } from './use-buffered-text'
+import type { Photographs } from './use-photographs'
+
+interface PhotographViewerProps {
+  readonly list: readonly Photograph[]
+  readonly viewedId: string
+  readonly onView: (id: string) => void
+  readonly onClose: () => void
+  /** Absent where the survey is frozen: then it is only looked at. */
+  readonly photographs?: Photographs
+}
+
+const zooms = [1, 1.5, 2, 3, 4] as const
+
+/** One photograph, large: closer, its caption, what the camera wrote, the way to the next, and away with it. */
+export const PhotographViewer = ({ list, viewedId, onView, onClose, photographs }: PhotographViewerProps) => {
+  const said = useWords().screens.survey.photographs
+  const units = useUnits()
+  const index = Math.max(0, list.findIndex((each) => each.id === viewedId))
+  const photograph = list[index]
+  const [zoom, setZoom] = useState(0)
+  if (photograph === undefined) return null
+  const name = photograph.caption === '' ? say(said.number, { number: index + 1 }, units) : photograph.caption
+  const step = (by: number): void => {
+    const to = list[index + by]
+    if (to) onView(to.id)
+  }
+  const remove = (): void => {
+    photographs?.remove(photograph)
+    onClose()
+  }
+  return (
+    <Dialog
+      title={name} isOpen isWide onClose={onClose}
+      actions={<>{photographs && <Button onPress={remove}>{said.remove}</Button>}<Button kind="primary" onPress={onClose}>{said.close}</Button></>}
+    >
+      <div className={style.frame} role="group" aria-label={name} tabIndex={0}>
+        <img src={photographAddress(photograph.sha256, 'large')} alt={name} className={style.large} style={{ width: `${(zooms[zoom] ?? 1) * 100}%`, maxHeight: zoom === 0 ? '60dvh' : 'none' }} />
+      </div>
+      <div className={style.tools}>
+        <Button kind="quiet" isDisabled={index === 0} onPress={() => step(-1)}>{said.previous}</Button>
+        <Button kind="quiet" isDisabled={zoom === 0} onPress={() => setZoom(zoom - 1)}>{said.zoomOut}</Button>
+        <Button kind="quiet" isDisabled={zoom === zooms.length - 1} onPress={() => setZoom(zoom + 1)}>{said.zoomIn}</Button>
+        <Button kind="quiet" isDisabled={index === list.length - 1} onPress={() => step(1)}>{said.next}</Button>
+      </div>
+      {photographs && <CaptionField key={photograph.id} photograph={photograph} photographs={photographs} />}
+      <FromCamera photograph={photograph} />
+    </Dialog>
+  )
+}
+
+const CaptionField = ({ photograph, photographs }: { readonly photograph: Photograph; readonly photographs: Photographs }) => {
+  const said = useWords().screens.survey.photographs
+  const { text, write, keep } = useBufferedText(photograph.caption, (caption) => photographs.describe(photograph, caption))
+  return <TextField label={said.caption} hint={said.captionHint} value={text} onChange={write} onBlur={keep} maxLength={400} />
+}

@@ -1,0 +1,69 @@
+import { useMemo } from 'react'
+import { planView } from '../../shared-logic/drawings/plan-view'
+import { findingsOf } from '../../shared-logic/survey/findings'
+import { checkAtPosition } from '../../shared-logic/survey/walk'
+import { worstVerdict } from '../../shared-logic/survey/verdict'
+import { sayPosition } from '../../shared-logic/words/position'
+import { say } from '../../shared-logic/words/say'
+import { DrawingView, type DrawingMark, type DrawingStop } from '../drawing/drawing-view'
+import { useUnits } from '../parts/use-settings'
+import { useWords } from '../parts/use-words'
+import style from './rig-map.module.css'
+import type { Walk } from './use-walk'
+
+interface RigMapProps {
+  readonly walk: Walk
+  readonly onGone?: () => void
+}
+
+const stationPrefix = 'station '
+
+/** The way round: the rig from above, stations as stops on the walk, findings marked where they are, the parts of this station to tap. */
+export const RigMap = ({ walk, onGone }: RigMapProps) => {
+  const words = useWords()
+  const { walk: said } = words.screens.survey
+  const { rig, ruleBook } = walk.survey
+  const drawing = useMemo(() => planView(rig, ruleBook), [rig, ruleBook])
+  const marks = useMarks(walk)
+  const stops = useStops(walk)
+  const go = (place: string): void => {
+    const station = walk.stops.find((stop) => place === `${stationPrefix}${stop.station}`)
+    const check = station?.entry ?? checkAtPosition(walk.assessed, place, walk.stop.station)
+    if (check) walk.goTo(check.key)
+    onGone?.()
+  }
+  return (
+    <figure className={style.map}>
+      <DrawingView drawing={drawing} title={said.drawing} marks={marks} stops={stops} current={`${stationPrefix}${walk.stop.station}`} onPlace={go} />
+      <figcaption className={style.caption}>{drawing.toScale ? said.drawingHelp : `${said.notToScale} ${said.drawingHelp}`}</figcaption>
+    </figure>
+  )
+}
+
+/** One mark a place: the worst of what was found there. */
+const useMarks = (walk: Walk): DrawingMark[] => {
+  const findings = findingsOf(walk.assessed)
+  const places = [...new Set(findings.map((each) => (each.position === 'rig' ? `${stationPrefix}${each.check.station}` : each.position)))]
+  return places
+    .filter((place) => !place.startsWith(stationPrefix))
+    .map((place) => ({ place, verdict: worstVerdict(findings.filter((each) => each.position === place).map((each) => each.verdict)) }))
+}
+
+/** The stations of the walk, and the parts asked about at this one. */
+const useStops = (walk: Walk): DrawingStop[] => {
+  const words = useWords()
+  const units = useUnits()
+  const { walk: said } = words.screens.survey
+  const stations = walk.stops.map((stop): DrawingStop => {
+    const state = stop.summary.open === 0 ? said.allDone : say(said.openCount, { count: stop.summary.open }, units)
+    return { place: `${stationPrefix}${stop.station}`, look: 'stop', face: stop.number, done: stop.summary.open === 0, label: `${stop.number}. ${words.stations[stop.station]}, ${state}` }
+  })
+  const positions = [...new Set(walk.stop.checks.map((each) => each.position))].filter((position) => position !== 'rig')
+  const targets = positions.map((position): DrawingStop => {
+    const own = walk.stop.checks.filter((each) => each.position === position)
+    const name = sayPosition(position, walk.survey.rig.trailer.axleCount)
+    const open = own.filter((each) => each.open).length
+    return { place: position, look: 'target', face: null, done: open === 0, label: `${words.stations[walk.stop.station]}, ${name}, ${open === 0 ? said.allDone : say(said.openCount, { count: open }, units)}` }
+  })
+  return [...stations, ...targets]
+}

@@ -1,0 +1,63 @@
+import { useEffect, useRef } from 'react'
+import { Button } from 'react-aria-components'
+import type { Stop } from '../../shared-logic/survey/walk'
+import { say } from '../../shared-logic/words/say'
+import { useUnits } from '../parts/use-settings'
+import { useWords } from '../parts/use-words'
+import { VerdictShape } from '../parts/verdict-mark'
+import { classNames } from '../parts/class-names'
+import style from './station-list.module.css'
+import type { Walk } from './use-walk'
+
+interface StationListProps {
+  readonly walk: Walk
+}
+
+/** The stations in walking order with what is open at each: a list beside the drawing, a strip along the top of a narrow window. */
+export const StationList = ({ walk }: StationListProps) => {
+  const { walk: said } = useWords().screens.survey
+  const strip = useRef<HTMLOListElement>(null)
+  const here = walk.stop.station
+  useEffect(() => {
+    const current = strip.current?.querySelector<HTMLElement>('[aria-current]')
+    // Only the strip is moved, never the page.
+    if (current && strip.current) strip.current.scrollLeft = current.offsetLeft - strip.current.clientWidth / 2 + current.clientWidth / 2
+  }, [here])
+  return (
+    <nav aria-label={said.stations} className={style.nav}>
+      <ol ref={strip} className={style.list}>
+        {walk.stops.map((stop) => (
+          <li key={stop.station} className={style.item}>
+            <StationButton stop={stop} isHere={stop.station === here} onPress={() => walk.goTo(stop.entry.key)} />
+          </li>
+        ))}
+      </ol>
+    </nav>
+  )
+}
+
+interface StationButtonProps {
+  readonly stop: Stop
+  readonly isHere: boolean
+  readonly onPress: () => void
+}
+
+const StationButton = ({ stop, isHere, onPress }: StationButtonProps) => {
+  const words = useWords()
+  const units = useUnits()
+  const { walk: said } = words.screens.survey
+  const { asked, open, verdict, tallies } = stop.summary
+  const findings = tallies.fail + tallies.advisory
+  return (
+    <Button className={classNames(style.station, isHere && style.here, open === 0 && style.done)} aria-current={isHere ? 'step' : undefined} onPress={onPress}>
+      <span className={style.number} aria-hidden="true">{stop.number}</span>
+      <span className={style.name}>{words.stations[stop.station]}</span>
+      <span className={style.state}>
+        {(findings > 0 || open === 0) && <VerdictShape verdict={verdict} size={13} />}
+        {(findings > 0 || open === 0) && <span className="visually-hidden">{words.verdicts[verdict]}, </span>}
+        <span className={style.count} aria-hidden="true">{asked - open}/{asked}</span>
+        <span className="visually-hidden">{open === 0 ? said.allDone : say(said.openCount, { count: open }, units)}</span>
+      </span>
+    </Button>
+  )
+}

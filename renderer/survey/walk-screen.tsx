@@ -1,0 +1,78 @@
+import { useState } from 'react'
+import type { Survey } from '../../shared-logic/survey/records'
+import { summarize } from '../../shared-logic/survey/assess'
+import { say } from '../../shared-logic/words/say'
+import { Button } from '../parts/button'
+import { Dialog } from '../parts/dialog'
+import { EmptyState } from '../parts/empty-state'
+import { LinkButton } from '../parts/link-button'
+import { useUnits } from '../parts/use-settings'
+import { useWords } from '../parts/use-words'
+import { KeyMap } from './key-map'
+import { OpenCheck } from './open-check'
+import { PhotographNews } from './photograph-news'
+import { RigMap } from './rig-map'
+import { SavedState } from './saved-state'
+import { StationChecks } from './station-checks'
+import { StationList } from './station-list'
+import { usePhotographs } from './use-photographs'
+import { useSingleKeys } from './use-single-keys'
+import { useVerdictNews } from './use-verdict-news'
+import { useWalk, type Walk } from './use-walk'
+import style from './walk-screen.module.css'
+
+interface WalkScreenProps {
+  readonly survey: Survey
+  /** The check to open, when the surveyor comes from the review. */
+  readonly startAt: string | undefined
+}
+
+/** The walk round the rig: the drawing as the way in, the stations, and the one check that is open. */
+export const WalkScreen = ({ survey, startAt }: WalkScreenProps) => {
+  const { walk: said } = useWords().screens.survey
+  const walk = useWalk(survey, startAt)
+  const news = useVerdictNews(walk)
+  if (walk === undefined)
+    return <EmptyState title={said.nothingAsked} actions={<LinkButton to={`/rigs/${survey.rigId}/edit`} kind="primary">{said.editRig}</LinkButton>}><p>{said.nothingAskedHelp}</p></EmptyState>
+  return (
+    <div className={style.board}>
+      <p role="status" className="visually-hidden">{news}</p>
+      <StationList walk={walk} />
+      <div className={style.map}><RigMap walk={walk} /></div>
+      <Station walk={walk} />
+    </div>
+  )
+}
+
+const Station = ({ walk }: { readonly walk: Walk }) => {
+  const words = useWords()
+  const units = useUnits()
+  const { walk: said, keys: keyWords } = words.screens.survey
+  const photographs = usePhotographs(walk.survey.id)
+  const [areKeysOn, turnKeys] = useSingleKeys()
+  const [shown, setShown] = useState<'keys' | 'drawing'>()
+  const [cameAt] = useState(walk.current.key)
+  const [hasMoved, setMoved] = useState(false)
+  if (!hasMoved && walk.current.key !== cameAt) setMoved(true)
+  const { asked, open } = summarize(walk.assessed)
+  return (
+    <section className={style.station} aria-labelledby="station">
+      <header className={style.head}>
+        <h2 id="station" className={style.title}>{say(said.stationHeading, { number: walk.stop.number, station: words.stations[walk.stop.station] }, units)}</h2>
+        <SavedState walk={walk} />
+        <span className={style.progress}>{say(said.answered, { done: asked - open, asked }, units)}</span>
+        <span className={style.drawingButton}><Button kind="quiet" onPress={() => setShown('drawing')}>{said.showDrawing}</Button></span>
+        <span className={style.keysButton}><Button kind="quiet" onPress={() => setShown('keys')} aria-keyshortcuts="?">{keyWords.open}</Button></span>
+        <LinkButton to={`/surveys/${walk.survey.id}/review`} kind={open === 0 ? 'primary' : 'plain'}>{said.review}</LinkButton>
+      </header>
+      <PhotographNews photographs={photographs} />
+      <StationChecks walk={walk} key={walk.stop.station}>
+        <OpenCheck key={walk.current.key} walk={walk} photographs={photographs} areKeysOn={areKeysOn} onHelp={() => setShown('keys')} hasMoved={hasMoved} />
+      </StationChecks>
+      <KeyMap isOpen={shown === 'keys'} onClose={() => setShown(undefined)} isOn={areKeysOn} onTurn={turnKeys} />
+      <Dialog title={said.drawing} isOpen={shown === 'drawing'} onClose={() => setShown(undefined)} actions={<Button onPress={() => setShown(undefined)}>{keyWords.close}</Button>}>
+        <RigMap walk={walk} onGone={() => setShown(undefined)} />
+      </Dialog>
+    </section>
+  )
+}
