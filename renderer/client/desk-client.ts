@@ -50,5 +50,6 @@ export const call = async <Name extends ProcedureName>(name: Name, input: InputO
   options.signal?.throwIfAborted()
   if (!reply.ok) throw new Refusal(reply.refusal)
   // The desk has parsed it by the same contract, and both come from one build.
+  // oxlint-disable-next-line typescript/no-unsafe-type-assertion
   return reply.value as OutputOf<Name>
 }

@@ -51,8 +51,13 @@ export const useInvalidation = (): ((name: ProcedureName) => Promise<void>) => {
   }
 }
 
-/** A writing procedure as a mutation; what it touched is asked anew afterwards. */
-export const useMutationOf = <Name extends ProcedureName>(name: Name): UseMutationResult<OutputOf<Name>, Error, InputOf<Name>> => {
+interface MutationChoices {
+  /** One after the other, in the order given. */
+  readonly inTurn?: boolean
+}
+
+/** A writing procedure as a mutation; what it touched is asked anew afterwards, whether it was kept or refused. */
+export const useMutationOf = <Name extends ProcedureName>(name: Name, { inTurn = false }: MutationChoices = {}): UseMutationResult<OutputOf<Name>, Error, InputOf<Name>> => {
   const invalidate = useInvalidation()
-  return useMutation<OutputOf<Name>, Error, InputOf<Name>>({ mutationFn: (input) => call(name, input), onSuccess: () => invalidate(name) })
+  return useMutation<OutputOf<Name>, Error, InputOf<Name>>({ mutationFn: (input) => call(name, input), onSettled: () => invalidate(name), ...(inTurn && { scope: { id: name } }) })
 }

@@ -14,10 +14,11 @@ interface NumberFieldProps {
   readonly error?: string | undefined
   /** Buttons to count up and down; not for years and load indices. */
   readonly hasSteps?: boolean
+  readonly placeholder?: string | undefined
 }
 
 /** A whole number without a unit. */
-export const NumberField = ({ label, value, onChange, min, max, name, hint, error, hasSteps = false }: NumberFieldProps) => {
+export const NumberField = ({ label, value, onChange, min, max, name, hint, error, hasSteps = false, placeholder }: NumberFieldProps) => {
   const { less, more } = useWords().screens.shell
   return (
     <AriaNumberField
@@ -28,7 +29,7 @@ export const NumberField = ({ label, value, onChange, min, max, name, hint, erro
       <FieldLabel label={label} />
       <Group className={style.group ?? ''}>
         {hasSteps && <Button slot="decrement" className={style.step ?? ''} aria-label={less}>−</Button>}
-        <Input className={style.input ?? ''} autoComplete="off" />
+        <Input className={style.input ?? ''} autoComplete="off" placeholder={placeholder} />
         {hasSteps && <Button slot="increment" className={style.step ?? ''} aria-label={more}>+</Button>}
       </Group>
       <FieldNotes hint={hint} error={error} />

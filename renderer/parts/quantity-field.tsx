@@ -21,6 +21,7 @@ interface QuantityFieldProps {
   /** A refusal from outside; the field's own comes first. */
   readonly error?: string | undefined
   readonly isRequired?: boolean
+  readonly placeholder?: string | undefined
   readonly onSubmit?: () => void
 }
 
@@ -39,7 +40,7 @@ const useTyped = (quantity: Quantity, value: number | undefined, units: UnitSyst
 }
 
 /** A measured value as people write it: '3/8 in', '1.6 mm', '4500 lb'. Says what it understood, in the reader's units. */
-export const QuantityField = ({ label, quantity, value, onChange, name, hint, error, isRequired = false, onSubmit }: QuantityFieldProps) => {
+export const QuantityField = ({ label, quantity, value, onChange, name, hint, error, isRequired = false, placeholder, onSubmit }: QuantityFieldProps) => {
   const words = useWords()
   const units = useUnits()
   const { text, type } = useTyped(quantity, value, units)
@@ -61,7 +62,7 @@ export const QuantityField = ({ label, quantity, value, onChange, name, hint, er
       onKeyDown={(event) => { if (event.key === 'Enter') { setLeft(true); if (problem === undefined) onSubmit?.() } }}
     >
       <FieldLabel label={label} />
-      <Input className={style.input ?? ''} inputMode="text" />
+      <Input className={style.input ?? ''} inputMode="text" placeholder={placeholder} />
       <FieldNotes hint={hint} understood={understood} error={shownError} />
     </TextField>
   )

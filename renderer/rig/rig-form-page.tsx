@@ -1,3 +1,21 @@
+import { useQueryOf } from '../client/use-procedure'
 import { Page } from '../parts/page'
+import { Waiting } from '../parts/progress'
+import { RefusalNotice } from '../parts/refusal-notice'
+import { useWords } from '../parts/use-words'
+import { RigForm } from './rig-form'
 
-export const RigFormPage = ({ rigId }: { readonly rigId?: string }) => <Page title="RigFormPage"><p>{rigId}</p></Page>
+interface RigFormPageProps {
+  /** Absent when a rig is registered. */
+  readonly rigId?: string
+}
+
+const EditRig = ({ rigId }: { readonly rigId: string }) => {
+  const { shell } = useWords().screens
+  const row = useQueryOf('rigs.get', { rigId })
+  if (row.data) return <RigForm key={rigId} rigId={rigId} kept={row.data.rig} />
+  return <Page title={shell.programName}>{row.error ? <RefusalNotice error={row.error} onRetry={() => { void row.refetch() }} /> : <Waiting />}</Page>
+}
+
+/** Registering a rig, or describing one better. */
+export const RigFormPage = ({ rigId }: RigFormPageProps) => (rigId === undefined ? <RigForm /> : <EditRig rigId={rigId} />)

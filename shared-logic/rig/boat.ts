@@ -6,6 +6,9 @@ export const engineForms = ['outboard', 'sterndrive', 'inboard', 'none'] as cons
 export const hullMaterials = ['glass fibre', 'aluminium', 'wood', 'inflatable', 'polyethylene'] as const
 export const tankContents = ['petrol', 'diesel', 'fresh water', 'waste water', 'live well', 'ballast'] as const
 
+/** Tanks told apart by contents; more than this is a mistake. */
+export const mostTanks = 12
+
 export const tankSchema = z.object({
   contents: z.enum(tankContents),
   capacityM3: z.number().positive().max(10),
@@ -25,7 +28,7 @@ export const boatSchema = z.object({
   dryMassKg: z.number().positive().max(30_000).optional(),
   engine: z.enum(engineForms).optional(),
   engineMassKg: z.number().positive().max(3_000).optional(),
-  tanks: z.array(tankSchema).max(12).optional(),
+  tanks: z.array(tankSchema).max(mostTanks).optional(),
 })
 export type Boat = z.infer<typeof boatSchema>
 export type Tank = z.infer<typeof tankSchema>

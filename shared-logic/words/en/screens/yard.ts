@@ -17,7 +17,6 @@ export const yardWords = {
   openExample: 'Open the example yard',
   openingExample: 'Laying out the example yard …',
   goOn: 'Go on',
-  goOnWith: 'Go on with the survey of {rig}',
   underWay: 'Survey under way',
   answered: '{answered} of {asked} checks answered',
   neverSurveyed: 'Not surveyed yet',

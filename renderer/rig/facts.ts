@@ -1,0 +1,42 @@
+import type { Rig } from '../../shared-logic/rig/rig'
+import { formatQuantity } from '../../shared-logic/units/convert'
+import type { UnitSystem } from '../../shared-logic/units/quantity'
+import type { Words } from '../../shared-logic/words/en'
+import { draftOf, type Draft, type DraftValue } from './draft'
+import { rigGroups, type GroupId, type RigField } from './fields'
+
+/** One registered fact, as a person reads it. */
+export interface Fact {
+  readonly path: string
+  readonly label: string
+  readonly value: string
+}
+
+const sayValue = (field: RigField, value: DraftValue, words: Words, units: UnitSystem): string => {
+  const options = words.screens.rig.options[field.path]
+  if (field.kind === 'quantity' && typeof value === 'number') return formatQuantity(field.quantity, value, units)
+  if (typeof value === 'boolean') return value ? words.screens.rig.yes : words.screens.rig.no
+  if (typeof value === 'object') {
+    const contents = words.screens.rig.options['boat.tanks.contents']
+    return value.map((tank) => `${contents?.[tank.contents ?? ''] ?? ''} ${tank.capacityM3 === undefined ? '' : formatQuantity('volume', tank.capacityM3, units)}`.trim()).join(', ')
+  }
+  return options?.[String(value)] ?? String(value)
+}
+
+/** The facts known of these parts of the register, in the form's order. */
+export const factsOf = (rig: Rig, groups: readonly GroupId[], words: Words, units: UnitSystem): Fact[] => {
+  const draft = draftOf(rig)
+  return rigGroups.filter((group) => groups.includes(group.id)).flatMap((group) => group.fields).flatMap((field): Fact[] => {
+    const value = draft[field.path]
+    return value === undefined || field.path === 'name' ? [] : [{ path: field.path, label: words.fields[field.path] ?? field.path, value: sayValue(field, value, words, units) }]
+  })
+}
+
+const isOpen = (draft: Draft) => (field: RigField): boolean => field.when?.(draft) !== false && draft[field.path] === undefined && field.path !== 'remarks' && field.path !== 'boat.tanks'
+
+/** How many facts could still be registered; those of a boat count only where there is one. */
+export const unknownCount = (rig: Rig): number => {
+  const draft = draftOf(rig)
+  const groups = rigGroups.filter((group) => rig.boat !== undefined || (group.id !== 'boat' && group.id !== 'engine'))
+  return groups.flatMap((group) => group.fields).filter(isOpen(draft)).length
+}
