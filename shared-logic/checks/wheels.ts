@@ -1,3 +1,8 @@
 import type { Check } from './check'
+import { pressureChecks } from './wheels/pressure'
+import { rimAndNutChecks } from './wheels/rims-and-nuts'
+import { tyreFitChecks } from './wheels/tyre-fit'
+import { tyreWearChecks } from './wheels/tyre-wear'
 
-export const wheelChecks: readonly Check[] = []
+/** Wheels and tyres. */
+export const wheelChecks: readonly Check[] = [...tyreFitChecks, ...tyreWearChecks, ...pressureChecks, ...rimAndNutChecks]

@@ -59,8 +59,8 @@ export const hubBearingChecks: readonly Check[] = [
     judge: (values) => {
       const felt = textOf(values, 'felt')
       const play = numberOf(values, 'play')
-      if (felt === undefined || felt === 'rock and knock') return felt && { outcome: felt }
-      if (play === undefined) return { outcome: felt }
+      if (felt === undefined) return undefined
+      if (play === undefined || felt === 'rock and knock') return { outcome: felt }
       const shown = { play: measured('smallLength', play) }
       if (play > endPlayM.most + 1e-7) return { outcome: 'over', values: shown }
       return { outcome: play < endPlayM.least - 1e-7 ? 'none' : 'inside', values: shown }

@@ -1,0 +1,134 @@
+import { maryland, published, roadworthiness } from '../../rules/running-gear-sources'
+import { speedOfSymbolKmPerHour, unmarkedTrailerTyreKmPerHour } from '../../rules/speed-symbols'
+import { mostCouplingShare } from '../../rules/tyre-pressure'
+import { passengerTyreOnTrailerKg, tyresCarryKg } from '../../rules/tyre-load-index'
+import type { FieldValues } from '../../survey/answer'
+import { measured } from '../../units/quantity'
+import { advisory, choiceCheck, failed, numberOf, passed, textOf, unseen } from '../builders'
+import type { Check, Found, JudgeContext } from '../check'
+
+const sameSize = (size: string): string => size.toUpperCase().replaceAll(/[\s-]/g, '')
+
+/** What one axle has to carry: its rating, or else its share of the maximum mass, part of which rests on the coupling. */
+const loadFound = (carried: number, { trailer }: JudgeContext['rig']): Found => {
+  const carriedShown = measured('mass', carried)
+  if (trailer.axleRatingKg !== undefined) {
+    const values = { carried: carriedShown, rating: measured('mass', trailer.axleRatingKg), margin: measured('ratio', carried / trailer.axleRatingKg - 1) }
+    return { outcome: carried >= trailer.axleRatingKg - 1e-6 ? 'enough' : 'too little', values }
+  }
+  if (trailer.maximumMassKg === undefined || trailer.axleCount === undefined) return { outcome: 'rating not known', values: { carried: carriedShown } }
+  const share = trailer.maximumMassKg / trailer.axleCount
+  const values = { carried: carriedShown, share: measured('mass', share) }
+  if (carried >= share - 1e-6) return { outcome: 'enough for the whole mass', values }
+  return { outcome: carried >= share * (1 - mostCouplingShare) - 1e-6 ? 'may be short' : 'short of the mass', values }
+}
+
+const judgeLoad = (values: FieldValues, context: JudgeContext): Found | undefined => {
+  const marking = textOf(values, 'marking')
+  const kind = textOf(values, 'kind')
+  if (marking === undefined) return undefined
+  if (marking === 'cannot be read') return { outcome: 'not readable' }
+  const index = marking === 'another' ? numberOf(values, 'loadIndex') : context.rig.trailer.tyre?.loadIndex
+  if (index === undefined) return marking === 'another' ? undefined : { outcome: 'index not known' }
+  const rated = tyresCarryKg(index, 2)
+  if (rated === undefined) return { outcome: 'index not known' }
+  const carried = kind === 'passenger car' && context.ruleBook === 'us' ? passengerTyreOnTrailerKg(rated) : rated
+  return loadFound(carried, context.rig)
+}
+
+const judgeSpeed = (values: FieldValues, { rig }: JudgeContext): Found | undefined => {
+  const marking = textOf(values, 'marking')
+  if (marking === undefined) return undefined
+  if (marking === 'cannot be read') return { outcome: 'not readable' }
+  if (marking === 'none, trailer tyre') return { outcome: 'unmarked', values: { kmPerHour: unmarkedTrailerTyreKmPerHour } }
+  const symbol = textOf(values, 'symbol') ?? rig.trailer.tyre?.speedSymbol
+  if (symbol === undefined) return undefined
+  const kmPerHour = speedOfSymbolKmPerHour(symbol)
+  if (kmPerHour === undefined) return { outcome: 'no such symbol', values: { symbol: symbol.toUpperCase() } }
+  return { outcome: kmPerHour >= 100 ? 'enough' : 'slow', values: { symbol: symbol.toUpperCase(), kmPerHour } }
+}
+
+/** Whether the right tyres are on: size, marking, load, speed, pairing. */
+export const tyreFitChecks: readonly Check[] = [
+  {
+    id: 'wheels.tyre-size',
+    station: 'wheels',
+    positions: 'wheel and spare',
+    drawing: 'tyre sidewall',
+    fields: [{ kind: 'text', id: 'size', maxLength: 40 }],
+    outcomes: { 'as the record': passed, differs: advisory('before next trip'), 'nothing to compare': unseen },
+    judge: (values, { rig }) => {
+      const size = textOf(values, 'size')
+      if (size === undefined) return undefined
+      const wanted = rig.trailer.tyre?.size
+      if (wanted === undefined) return { outcome: 'nothing to compare', values: { size } }
+      return { outcome: sameSize(size) === sameSize(wanted) ? 'as the record' : 'differs', values: { size, wanted } }
+    },
+    sources: { us: [published('49 CFR 571.110', 'S4.3.5'), maryland('11.14.05.05 A(1)(h)')], eu: [roadworthiness('5.2.3')] },
+  },
+  choiceCheck({
+    id: 'wheels.marking',
+    station: 'wheels',
+    positions: 'wheel and spare',
+    drawing: 'tyre sidewall',
+    photograph: true,
+    outcomes: {
+      complete: passed,
+      'partly worn off': advisory('at next service'),
+      'not for highway use': failed('before it is towed'),
+      regrooved: failed('before it is towed'),
+    },
+    sources: { us: [maryland('11.22.04.06 (7), (8)')], eu: [roadworthiness('5.2.3'), maryland('11.22.04.06 (7), (8)')] },
+  }),
+  {
+    id: 'wheels.load',
+    station: 'wheels',
+    positions: 'axle',
+    drawing: 'tyre sidewall',
+    fields: [
+      { kind: 'choice', id: 'marking', options: ['as the record', 'another', 'cannot be read'] },
+      { kind: 'count', id: 'loadIndex', min: 50, max: 130, when: { field: 'marking', oneOf: ['another'] } },
+      { kind: 'choice', id: 'kind', options: ['trailer or van', 'passenger car'], optional: true, when: { field: 'marking', oneOf: ['as the record', 'another'] } },
+    ],
+    outcomes: {
+      enough: passed,
+      'enough for the whole mass': passed,
+      'may be short': advisory('before next trip'),
+      'too little': failed('before it is towed'),
+      'short of the mass': failed('before it is towed'),
+      'rating not known': unseen,
+      'index not known': unseen,
+      'not readable': advisory('before next trip'),
+    },
+    judge: judgeLoad,
+    sources: {
+      us: [published('Published load index tables'), published('49 CFR 571.120', 'S5.1.2')],
+      eu: [published('Published load index tables'), roadworthiness('5.2.3')],
+    },
+  },
+  {
+    id: 'wheels.speed',
+    station: 'wheels',
+    positions: 'once',
+    drawing: 'tyre sidewall',
+    fields: [
+      { kind: 'choice', id: 'marking', options: ['a letter', 'none, trailer tyre', 'cannot be read'] },
+      { kind: 'text', id: 'symbol', maxLength: 1, optional: true, when: { field: 'marking', oneOf: ['a letter'] } },
+    ],
+    outcomes: { enough: passed, unmarked: passed, slow: advisory('before next trip'), 'no such symbol': unseen, 'not readable': unseen },
+    judge: judgeSpeed,
+    sources: [published('Published speed symbol table'), published('ST tyre load and pressure guidance')],
+  },
+  choiceCheck({
+    id: 'wheels.pair',
+    station: 'wheels',
+    positions: 'axle',
+    outcomes: {
+      alike: passed,
+      'tread patterns differ': passed,
+      'sizes differ': failed('before next trip'),
+      'radial and bias': failed('before next trip'),
+    },
+    sources: [maryland('11.14.05.05 A(1)(f); 11.22.04.06 (6)')],
+  }),
+]

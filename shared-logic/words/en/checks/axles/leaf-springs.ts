@@ -1,0 +1,77 @@
+import type { StationCheckWords } from '../../../check-words'
+
+export const leafSpringWords: StationCheckWords = {
+  'axles.leaf-springs': {
+    title: 'Leaf springs',
+    question: 'Are all leaves whole and in line?',
+    how: 'Wire-brush the edges and look along each leaf, closest at the centre bolt and the clips. A crack shows as a rust line across the leaf.',
+    criterion: 'Every leaf whole and in its place, centre bolt whole.',
+    consequence: 'A broken main leaf lets the axle swing back into the mudguard.',
+    outcomes: {
+      sound: { option: 'Whole and in line', because: 'All leaves are whole and in line.' },
+      'surface rust': { option: 'Surface rust', because: 'The spring has surface rust.', remedy: 'Clean and oil or coat it at the next service.' },
+      'leaves spread by rust': { option: 'Leaves spread by rust', because: 'Rust has built up between the leaves and spreads them.', remedy: 'Plan new springs in pairs; look for cracks before the next trip.' },
+      flattened: { option: 'Flattened', because: 'The spring has lost its arch.', remedy: 'Check the load, then renew the springs in pairs before the next trip.' },
+      'leaf shifted': { option: 'Leaf shifted', because: 'A leaf has shifted out of line.', remedy: 'Renew clips or centre bolt and set the spring straight before it is towed.' },
+      'leaf cracked or broken': { option: 'Leaf cracked or broken', because: 'A leaf is cracked or broken.', remedy: 'Do not tow it. Renew the springs in pairs.' },
+      'centre bolt broken': { option: 'Centre bolt broken', because: 'The centre bolt is broken: the axle can walk.', remedy: 'Do not tow it. Renew the bolt and square the axle.' },
+    },
+  },
+  'axles.u-bolts': {
+    title: 'U-bolts and nuts',
+    question: 'Are the U-bolts tight, whole and long enough?',
+    how: 'Try the nuts with a spanner, look for rust trails and bright rings, and count the thread above the nut.',
+    criterion: 'Tight, whole, not thinned, with at least 6 mm (1/4 in) of thread beyond the nut.',
+    consequence: 'They are all that holds the axle to the spring.',
+    outcomes: {
+      tight: { option: 'Tight and whole', because: 'The U-bolts are tight and whole.' },
+      'surface rust': { option: 'Surface rust', because: 'The U-bolts have surface rust.', remedy: 'Clean and coat them at the next service.' },
+      'short of thread': { option: 'Short of thread', because: 'Less than 6 mm (1/4 in) of thread stands beyond a nut.', remedy: 'Fit U-bolts of the right length before the next trip.' },
+      'wasted by rust': { option: 'Wasted by rust', because: 'Rust has thinned a U-bolt.', remedy: 'Renew the U-bolts with nuts and plate before it is towed.' },
+      loose: { option: 'Loose', because: 'A U-bolt is loose.', remedy: 'Square the axle and torque the nuts to the maker’s figure before it is towed.' },
+      'cracked or missing': { option: 'Cracked or missing', because: 'A U-bolt is cracked or missing.', remedy: 'Do not tow it. Renew the set.' },
+    },
+  },
+  'axles.hangers': {
+    title: 'Hangers and shackles',
+    question: 'Are spring hangers and shackles sound?',
+    how: 'Look at the welds to the frame from inside and outside, sight the hanger from behind for lean, and try every bolt.',
+    criterion: 'No crack, no lean, bolts tight and locked.',
+    consequence: 'A hanger that tears off lets the axle go at speed.',
+    outcomes: {
+      sound: { option: 'Sound', because: 'Hangers and shackles are sound.' },
+      'surface rust': { option: 'Surface rust', because: 'Hangers and shackles have surface rust.', remedy: 'Clean and coat them at the next service.' },
+      'bent sideways': { option: 'Bent sideways', because: 'A hanger leans sideways.', remedy: 'Have it straightened or renewed, and the axle checked for square, before the next trip.' },
+      'wasted by rust': { option: 'Wasted by rust', because: 'Rust has thinned a hanger or shackle.', remedy: 'Renew it before it is towed.' },
+      'weld cracked': { option: 'Weld cracked', because: 'A hanger’s weld is cracked.', remedy: 'Do not tow it. Have it welded as the frame maker allows.' },
+      'bolt loose or missing': { option: 'Bolt loose or missing', because: 'A spring or shackle bolt is loose or missing.', remedy: 'Fit and lock a bolt of the right grade before it is towed.' },
+    },
+  },
+  'axles.bushes': {
+    title: 'Bushes',
+    question: 'Is there play in the spring eyes and shackles?',
+    how: 'Lever gently with a bar between shackle and eye, and watch for movement. Look for bush material squeezed out.',
+    criterion: 'No play to be seen; bushes whole and in place.',
+    consequence: 'Play wears the eye oval, lets the axle wander and the tyres scrub.',
+    outcomes: {
+      tight: { option: 'No play', because: 'No play in the spring eyes and shackles.' },
+      'dry, not greased': { option: 'Greasable, but dry', because: 'The shackle bolts take grease but are dry.', remedy: 'Grease them at the next service.' },
+      worn: { option: 'Worn', because: 'The bushes are worn.', remedy: 'Renew bushes and bolts within a month.' },
+      'eye or shackle worn oval': { option: 'Eye or shackle worn oval', because: 'A spring eye or shackle hole is worn oval.', remedy: 'Renew the worn part with bush and bolt before the next trip.' },
+      'bush gone': { option: 'Bush gone', because: 'A bush is missing.', remedy: 'Renew bush and bolt before it is towed.' },
+    },
+  },
+  'axles.equaliser': {
+    title: 'Equaliser',
+    question: 'Does the equaliser rock freely, and is it sound?',
+    how: 'Lever it both ways with the weight on. Look at its pivot for play, and at its centre hanger for cracks.',
+    criterion: 'Rocks freely, without crack; pivot not worn oval.',
+    consequence: 'A seized equaliser puts two axles’ load on one.',
+    outcomes: {
+      free: { option: 'Free', because: 'The equaliser rocks freely.' },
+      worn: { option: 'Pivot worn', because: 'The equaliser’s pivot is worn.', remedy: 'Renew bush and pivot bolt within a month.' },
+      seized: { option: 'Seized', because: 'The equaliser is seized.', remedy: 'Free and grease it, or renew it, before the next trip.' },
+      cracked: { option: 'Cracked', because: 'The equaliser or its hanger is cracked.', remedy: 'Do not tow it. Renew the part.' },
+    },
+  },
+}

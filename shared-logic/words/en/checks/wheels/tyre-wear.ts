@@ -1,0 +1,95 @@
+import type { StationCheckWords } from '../../../check-words'
+
+export const tyreWearWords: StationCheckWords = {
+  'wheels.tread': {
+    title: 'Tread depth',
+    question: 'How deep is the tread at its shallowest?',
+    how: 'Measure in a main groove, away from wear bars and fillets, at three places round the tyre and across it; enter the least.',
+    criterion: {
+      us: 'At least 2/32 in (1.59 mm) in a main groove; less than twice that is an advisory.',
+      eu: 'At least 1.6 mm over the middle three quarters, all the way round; less than twice that is an advisory.',
+    },
+    consequence: 'A bald tyre neither brakes nor holds its line in the wet.',
+    fields: { depth: { label: 'Least tread depth' } },
+    outcomes: {
+      deep: { because: 'Tread {depth}; at least {least} is asked.' },
+      low: { because: 'Tread {depth}: legal, but less than twice the {least} asked.', remedy: 'Plan new tyres.' },
+      below: { because: 'Tread {depth}; at least {least} is asked.', remedy: 'Renew the tyre before it is towed.' },
+    },
+  },
+  'wheels.age': {
+    title: 'Tyre age',
+    question: 'Which date code is on the tyre?',
+    how: 'Find the last group of the identification number, often on one sidewall only: 2319 is week 23 of 2019. Look at the inner side too. Three digits are from before 2000.',
+    criterion: 'Over 6 years is an advisory, over 10 fails, whatever the tread; trailer tyres age standing. Makers’ own limits come first.',
+    consequence: 'Old rubber lets go of its tread at speed, under load, in heat.',
+    fields: {
+      code: { label: 'Date code', options: { read: 'Read', 'cannot be read': 'Cannot be read' } },
+      date: { label: 'Date code', hint: 'Four digits, such as 2319.' },
+    },
+    outcomes: {
+      young: { because: 'Made in week {week} of {year}: {age} old.' },
+      'doubtful week': { because: 'The code says week {week} of {year}, a year without that week; by it the tyre is {age} old.', remedy: 'Read the code again at the next service.' },
+      old: { because: 'Made in week {week} of {year}: {age} old, over 6.', remedy: 'Plan new tyres within a year, sooner if cracked.' },
+      'too old': { because: 'Made in week {week} of {year}: {age} old, over 10.', remedy: 'Renew the tyre before the next trip, whatever its tread.' },
+      'of the last century': { because: 'A three-digit code: made before 2000, {age} ago at the least.', remedy: 'Renew the tyre before the next trip.' },
+      'not determined': { because: 'Age not determined: no code can be read.', remedy: 'Look on the inner sidewall; without a code count the tyre as old.' },
+      'no date code': { because: 'Age not determined: “{written}” is not a week and year that have been.', remedy: 'Read the code again, on the inner sidewall too.' },
+    },
+  },
+  'wheels.sidewall': {
+    title: 'Sidewalls',
+    question: 'Are both sidewalls free of cracks, cuts and bulges?',
+    how: 'Feel round both sidewalls with the flat hand, look into the flex zone with a lamp, open a cut with a blunt tool to see how deep it goes.',
+    criterion: 'No bulge, no cords, no crack or cut deep enough to show them.',
+    consequence: 'A sidewall bursts without warning.',
+    fields: {
+      condition: {
+        label: 'Sidewalls',
+        options: { sound: 'Sound', 'fine cracks': 'Fine cracks', 'deep cracks': 'Deep cracks', bulge: 'Bulge', cut: 'Cut', 'cords to be seen': 'Cords to be seen' },
+      },
+      length: { label: 'Length of the cut' },
+      cords: { label: 'Cords', options: { reached: 'Reached', 'not reached': 'Not reached', 'cannot be told': 'Cannot be told' } },
+    },
+    outcomes: {
+      sound: { because: 'The sidewalls are sound.' },
+      'fine cracks': { because: 'Fine cracks from weather in the sidewall.', remedy: 'Cover the tyres when parked and plan new ones within a year.' },
+      'deep cracks': { because: 'Deep cracks in the sidewall.', remedy: 'Renew the tyre before the next trip.' },
+      bulge: { because: 'A bulge: cords have parted beneath.', remedy: 'Do not tow on it. Renew the tyre.' },
+      'shallow cut': { because: 'A cut of {length}, not down to the cords.', remedy: 'Watch it, and renew the tyre if it opens.' },
+      'short cut, depth not seen': { because: 'A cut of {length}; how deep cannot be told.', remedy: 'Have a tyre fitter look at it before the next trip.' },
+      'long cut, depth not seen': { because: 'A cut of {length}, over 25 mm (1 in); how deep cannot be told.', remedy: 'Renew the tyre, or have a fitter clear it, before the next trip.' },
+      'cut to the cords': { because: 'A cut of {length} down to the cords.', remedy: 'Do not tow on it. Renew the tyre.' },
+      'cords to be seen': { because: 'Cords are to be seen.', remedy: 'Do not tow on it. Renew the tyre.' },
+    },
+  },
+  'wheels.wear': {
+    title: 'Wear pattern',
+    question: 'Is the tread worn evenly?',
+    how: 'Compare the grooves across the tyre, and stroke the tread both ways for feathers and dips.',
+    criterion: 'Even wear. Uneven wear tells of pressure, alignment, brake or bearing.',
+    consequence: 'What wears one tyre will wear the next.',
+    outcomes: {
+      even: { option: 'Even', because: 'The tread is worn evenly.' },
+      'both shoulders': { option: 'Both shoulders', because: 'Both shoulders are worn: run too soft or overloaded.', remedy: 'Set the pressure cold and weigh the axle.' },
+      centre: { option: 'Centre', because: 'The centre is worn: run too hard.', remedy: 'Set the pressure cold to the placard.' },
+      'one shoulder': { option: 'One shoulder', because: 'One shoulder is worn: axle bent or out of square.', remedy: 'Measure the axle for square and straight before new tyres go on.' },
+      'flat spot': { option: 'Flat spot', because: 'A flat spot: the wheel has locked or stood long.', remedy: 'Check the brake for sticking before the next trip.' },
+      cupped: { option: 'Cupped', because: 'Dips round the tread: balance, bearing or damper.', remedy: 'Check bearing and damper, and have the wheel balanced.' },
+    },
+  },
+  'wheels.tread-damage': {
+    title: 'Tread damage',
+    question: 'Is the tread free of objects, lifting and outside patches?',
+    how: 'Turn the wheel once round and look at every part of the tread, closest at its edges.',
+    criterion: 'No lifting tread, no plug or patch from outside, nothing stuck in it.',
+    consequence: 'A lifting tread flies off and takes mudguard and wiring with it.',
+    outcomes: {
+      none: { option: 'None', because: 'The tread is undamaged.' },
+      'object in the tread': { option: 'Nail or stone in it', because: 'A nail or stone sits in the tread.', remedy: 'Have it taken out where the tyre can be repaired, before the next trip.' },
+      'tread cracked at its base': { option: 'Grooves cracked', because: 'The grooves are cracked at their base.', remedy: 'Plan new tyres.' },
+      'tread lifting': { option: 'Tread lifting', because: 'The tread lifts from the casing.', remedy: 'Do not tow on it. Renew the tyre.' },
+      'patched from outside': { option: 'Patched from outside', because: 'The tyre has been patched from outside.', remedy: 'Renew it, or have it repaired from within where that is allowed.' },
+    },
+  },
+}
