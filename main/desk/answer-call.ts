@@ -1,7 +1,6 @@
 import { contract, type Desk, type ProcedureName } from '../../shared-logic/contract/contract'
 import { Refusal } from '../../shared-logic/contract/refusal'
 import type { Reply } from '../../shared-logic/contract/reply'
-import { asDiskRefusal } from '../store/disk-refusals'
 import { refusalOfIssues } from './input-refusal'
 
 const isProcedure = (name: unknown): name is ProcedureName => typeof name === 'string' && Object.hasOwn(contract, name)
@@ -25,8 +24,7 @@ export const answerCall = async (desk: Desk, name: unknown, input: unknown, byte
   try {
     return await call(desk, name, input, bytes)
   } catch (error) {
-    const known = asDiskRefusal(error, '')
-    if (known instanceof Refusal) return refused(known.data)
+    if (error instanceof Refusal) return refused(error.data)
     onFault(error)
     return refused({ code: 'program.fault' })
   }

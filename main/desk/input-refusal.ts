@@ -1,14 +1,27 @@
 import type { z } from 'zod'
 import type { RefusalData } from '../../shared-logic/contract/refusal'
+import { formatQuantity } from '../../shared-logic/units/convert'
+import type { Quantity } from '../../shared-logic/units/quantity'
 
 type Issue = z.core.$ZodIssue
 
-/** The deepest issue of a union's most fitting branch, so that the sentence names the field rather than the whole. */
+/** How much an issue of a union's branch tells: deeper is better, and a broken bound says more than a wrong type. */
+const telling = (issue: Issue | undefined): number => (issue === undefined ? 0 : issue.path.length + (issue.code === 'invalid_type' ? 0 : 0.5))
+
+/** The most telling issue of a union's branches, so that the sentence names the field rather than the whole. */
 const innermost = (issue: Issue): Issue => {
   if (issue.code !== 'invalid_union') return issue
-  const [branch] = issue.errors.toSorted((a, b) => (b[0]?.path.length ?? 0) - (a[0]?.path.length ?? 0))
-  const inner = branch?.[0]
-  return inner === undefined || inner.path.length === 0 ? issue : innermost({ ...inner, path: [...issue.path, ...inner.path] })
+  const [inner] = issue.errors.flatMap((branch) => branch.slice(0, 1)).toSorted((a, b) => telling(b) - telling(a))
+  return inner === undefined || telling(inner) === 0 ? issue : innermost({ ...inner, path: [...issue.path, ...inner.path] })
+}
+
+const endings: readonly (readonly [string, Quantity])[] = [['Kg', 'mass'], ['M2', 'area'], ['M3', 'volume'], ['Pa', 'pressure'], ['M', 'length']]
+
+/** A bound as a person reads it: fields carry their SI unit in their name, and the door does not know the reader's units. */
+const sayLimit = (path: Issue['path'], limit: number): string | number => {
+  const name = String(path.at(-1) ?? '')
+  const quantity = endings.find(([ending]) => name.endsWith(ending))?.[1]
+  return quantity === undefined ? limit : `${formatQuantity(quantity, limit, 'metric')} (${formatQuantity(quantity, limit, 'us')})`
 }
 
 const typeCodes: Readonly<Record<string, string>> = {
@@ -25,8 +38,8 @@ const ofBound = (issue: Extract<Issue, { code: 'too_small' | 'too_big' }>): Pick
   const limit = Number(small ? issue.minimum : issue.maximum)
   if (issue.origin === 'string') return small ? { code: 'field.empty' } : { code: 'field.too-long', values: { limit } }
   if (issue.origin === 'array' || issue.origin === 'set') return { code: small ? 'field.too-few' : 'field.too-many', values: { limit } }
-  if (small) return limit === 0 && issue.inclusive !== true ? { code: 'field.not-above-zero' } : { code: 'field.too-small', values: { limit } }
-  return { code: 'field.too-large', values: { limit } }
+  if (small && limit === 0 && issue.inclusive !== true) return { code: 'field.not-above-zero' }
+  return { code: small ? 'field.too-small' : 'field.too-large', values: { limit: sayLimit(issue.path, limit) } }
 }
 
 const formats: Readonly<Record<string, string>> = { date: 'field.not-a-date', datetime: 'field.not-a-time', uuid: 'field.not-an-id' }

@@ -1,9 +1,10 @@
 import { createHash } from 'node:crypto'
 import { readFile } from 'node:fs/promises'
+import { join } from 'node:path'
 import { v7 } from 'uuid'
-import packageFile from '../../package.json'
 import type { Desk } from '../../shared-logic/contract/contract'
 import { refuse } from '../../shared-logic/contract/refusal'
+import { programVersion } from '../program-version'
 import { openShelf, type PictureSize, type Shelf } from '../photos/shelf'
 import { writeReport } from '../report/write-report'
 import { findOriginalName, recordedOriginals } from '../store/photographs'
@@ -63,29 +64,57 @@ const sweep = async (yard: Yard, shelf: Shelf): Promise<readonly string[]> => {
   return (await shelf.sweep(originals)).missing
 }
 
-/** New files wait for the sweep: it must not meet one whose row is still to come. */
-const afterSweep = (shelf: Shelf, swept: Promise<unknown>): Shelf => ({ ...shelf, take: (bytes, fileName) => swept.then(() => shelf.take(bytes, fileName)) })
+/** Long enough for the window to have its first answers. */
+const housekeepingAfterMs = 1_000
+
+interface Housekeeping {
+  /** The sweep, begun now if it has not been; new files wait for it, so that it never meets one whose row is still to come. */
+  readonly swept: () => Promise<readonly string[]>
+  readonly end: () => Promise<void>
+}
+
+/** The sweep and after it the day's backup, begun when the first answers are given or when something waits for them. */
+const keepHouse = (yard: Yard, shelf: Shelf, onFault: (fault: unknown) => void): Housekeeping => {
+  let sweeping: Promise<readonly string[]> | undefined
+  let backingUp: Promise<unknown> = Promise.resolve()
+  const begin = (): Promise<readonly string[]> => {
+    clearTimeout(timer)
+    sweeping ??= sweep(yard, shelf)
+    return sweeping
+  }
+  const timer = setTimeout(() => {
+    backingUp = begin().catch(onFault).then(() => yard.backUp()).catch((fault: unknown) => onFault(asDiskRefusal(fault, yard.folder)))
+  }, housekeepingAfterMs)
+  return {
+    swept: begin,
+    end: async () => {
+      clearTimeout(timer)
+      await backingUp
+      await sweeping?.catch(() => undefined)
+    },
+  }
+}
 
 /** Opens the yard in `folder` and the desk before it. Throws `Refusal` where the yard cannot be opened. */
 export const openDesk = async (folder: string, options: OpenOptions = {}): Promise<OpenedDesk> => {
-  const { clock = () => new Date(), newId = v7, zone = Intl.DateTimeFormat().resolvedOptions().timeZone, version = packageFile.version, onFault = console.error } = options
+  const { clock = () => new Date(), newId = v7, zone = Intl.DateTimeFormat().resolvedOptions().timeZone, version = programVersion, onFault = console.error } = options
   const yard = openYard(folder, { programVersion: version, clock })
-  const shelf = openShelf(folder, clock)
-  const swept = sweep(yard, shelf)
-  const settled = swept.catch(onFault)
-  const backedUp = settled.then(() => yard.backUp()).catch((fault: unknown) => onFault(asDiskRefusal(fault, folder)))
+  const shelf = openShelf(join(folder, 'photographs'), clock)
+  const house = keepHouse(yard, shelf, onFault)
+  const swept = (): Promise<unknown> => house.swept().catch(onFault)
   const writer = options.writeReport ?? writeReport
   const desk = makeDesk({
-    yard, shelf: afterSweep(shelf, settled), clock, newId, zone, version, ...(options.fillExample && { fillExample: options.fillExample }),
-    writeReport: (...given) => settled.then(() => writer(...given)),
+    yard, clock, newId, zone, version, ...(options.fillExample && { fillExample: options.fillExample }),
+    shelf: { ...shelf, take: (bytes, fileName) => swept().then(() => shelf.take(bytes, fileName)) },
+    writeReport: (...given) => swept().then(() => writer(...given)),
   })
   return {
     desk,
     photograph: photographIn(yard, shelf),
     reportPdf: reportPdfIn(yard),
-    missingPhotographs: () => swept,
+    missingPhotographs: house.swept,
     close: async () => {
-      await backedUp
+      await house.end()
       await yard.close()
     },
   }

@@ -1,3 +1,4 @@
+import { catalogueVersion } from '../../shared-logic/checks/catalogue'
 import { composeReport } from '../../shared-logic/report/compose'
 import type { ReportDocument } from '../../shared-logic/report/document'
 import { refuse } from '../../shared-logic/contract/refusal'
@@ -6,6 +7,7 @@ import type { Settings } from '../../shared-logic/survey/settings'
 import { en } from '../../shared-logic/words/en'
 import type { WrittenReport } from '../report/write-report'
 import type { ReadableDb, WritableDb } from '../store/database'
+import { yardRig } from '../store/rigs'
 import { insertReport, lastNumber, listReports, reportsOf, takeNumber } from '../store/reports'
 import { surveySearchText } from '../store/search-text'
 import { readSettings } from '../store/settings'
@@ -15,7 +17,7 @@ import { localDate } from './local-date'
 import type { Parts, Procedures } from './parts'
 import { makeReportFolder, nameReport, unnamedReport } from './report-files'
 import { wholeSurvey } from './surveys'
-import { needSurvey, needUnderWay } from './under-way'
+import { keepSummary, needSurvey, needUnderWay } from './under-way'
 
 /** All that is decided before a report is written. */
 interface Draft {
@@ -81,8 +83,15 @@ const record = async (db: WritableDb, id: string, made: Draft, document: ReportD
 
 const attempts = 3
 
+/** A newer catalogue than the one the survey was last summed up by judges it anew before it is issued. */
+const judgeAnew = async (db: WritableDb, surveyId: string): Promise<void> => {
+  const kept = await needUnderWay(db, surveyId)
+  if (kept.catalogue_version !== catalogueVersion) await keepSummary(db, kept, await yardRig(db, kept.rig_id))
+}
+
 /** Writes the PDF first and records it after: a crash between leaves a file nobody was told of, never a number without its report. */
 const issue = async (parts: Parts, surveyId: string): Promise<ReportRow> => {
+  await parts.yard.write((db) => judgeAnew(db, surveyId))
   for (let attempt = 0; attempt < attempts; attempt += 1) {
     const made = await parts.yard.read((db) => draft(db, parts, surveyId))
     const { survey, settings, number, revision, issuedAt } = made

@@ -54,7 +54,7 @@ const reopen = async (db: WritableDb, surveyId: string): Promise<Survey> => {
   const survey = await needSurvey(db, surveyId)
   if (survey.status === 'under way') refuse('survey.under-way')
   const { rig } = await needRig(db, survey.rig_id)
-  await changeSurvey(db, surveyId, { status: 'under way', catalogue_version: catalogueVersion })
+  await changeSurvey(db, surveyId, { status: 'under way' })
   await followRig(db, survey, rig)
   return wholeSurvey(db, await needSurvey(db, surveyId))
 }

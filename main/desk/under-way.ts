@@ -1,4 +1,4 @@
-import { catalogue } from '../../shared-logic/checks/catalogue'
+import { catalogue, catalogueVersion } from '../../shared-logic/checks/catalogue'
 import type { Check } from '../../shared-logic/checks/check'
 import { refuse } from '../../shared-logic/contract/refusal'
 import type { Rig } from '../../shared-logic/rig/rig'
@@ -33,12 +33,13 @@ const sumUp = async (db: ReadableDb, survey: KeptSurvey, rig: Rig): Promise<Summ
 /** Sums up again what the survey comes to, and keeps that beside it in the same transaction. */
 export const keepSummary = async (db: WritableDb, survey: KeptSurvey, rig: Rig): Promise<Summary> => {
   const summary = await sumUp(db, survey, rig)
-  await changeSurvey(db, survey.id, summaryColumns(summary))
+  await changeSurvey(db, survey.id, { catalogue_version: catalogueVersion, ...summaryColumns(summary) })
   return summary
 }
 
 /** Brings a survey under way to the rig as the yard knows it now. */
 export const followRig = async (db: WritableDb, survey: KeptSurvey, rig: Rig): Promise<void> => {
   const found = { place: survey.place ?? undefined, reportNumber: survey.report_number ?? undefined, surveyDate: survey.survey_date }
-  await changeSurvey(db, survey.id, { rig_name: rig.name, search_text: surveySearchText(rig, found), ...summaryColumns(await sumUp(db, survey, rig)) })
+  const summary = await sumUp(db, survey, rig)
+  await changeSurvey(db, survey.id, { rig_name: rig.name, search_text: surveySearchText(rig, found), catalogue_version: catalogueVersion, ...summaryColumns(summary) })
 }

@@ -1,6 +1,7 @@
 import Database from 'better-sqlite3'
 import { closeSync, existsSync, fsyncSync, mkdirSync, openSync, readdirSync, renameSync, rmSync } from 'node:fs'
 import { join } from 'node:path'
+import { refuse } from '../../shared-logic/contract/refusal'
 import { backupName, readBackupName, type BackupName } from './backup-name'
 import { openDatabase, readPragma, yardApplicationId } from './database'
 
@@ -44,7 +45,7 @@ const flush = (path: string): void => {
 
 /** Checks the copy under its temporary name, then gives it its own; throws when it is not whole. */
 const settle = (folder: string, part: string, name: string): string => {
-  if (!isGoodBackup(part)) throw new Error(`the backup ${name} could not be read back`)
+  if (!isGoodBackup(part)) refuse('backup.failed', { name })
   flush(part)
   renameSync(part, join(backupFolder(folder), name))
   if (process.platform !== 'win32') flush(backupFolder(folder))

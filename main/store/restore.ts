@@ -1,4 +1,4 @@
-import { closeSync, copyFileSync, existsSync, fsyncSync, mkdirSync, openSync, renameSync, rmSync } from 'node:fs'
+import { closeSync, copyFileSync, existsSync, fsyncSync, mkdirSync, openSync, readdirSync, renameSync, rmSync } from 'node:fs'
 import { join } from 'node:path'
 import { refuse } from '../../shared-logic/contract/refusal'
 import { backupFolder, isGoodBackup } from './backups'
@@ -7,8 +7,10 @@ import { lockYard } from './lock'
 import { asYardRefusal, openMarker, yardFile } from './yard'
 
 const setAside = (folder: string, at: Date): void => {
-  const aside = join(folder, 'damaged', `yard-${at.toISOString().slice(0, 19).replaceAll(':', '-')}Z.sqlite`)
-  mkdirSync(join(folder, 'damaged'), { recursive: true })
+  const home = join(folder, 'damaged')
+  mkdirSync(home, { recursive: true })
+  const stamp = `yard-${at.toISOString().slice(0, 19).replaceAll(':', '-')}Z`
+  const aside = join(home, `${stamp}-${readdirSync(home).length}.sqlite`)
   for (const ending of ['', '-wal', '-shm']) {
     const file = `${yardFile(folder)}${ending}`
     if (existsSync(file)) renameSync(file, `${aside}${ending}`)

@@ -2,9 +2,11 @@ import { checkOf } from '../checks/catalogue'
 import type { RefusalData } from '../contract/refusal'
 import type { Words } from './en'
 
-/** 'massKg' as 'mass', 'identificationNumber' as 'identification number'. */
-const spelledOut = (word: string): string =>
-  word.replace(/(?:Kg|Pa|M2|M3|M|Px)$/, '').replaceAll(/([a-z])([A-Z])/g, '$1 $2').replaceAll('-', ' ').toLowerCase()
+/** 'massKg' as 'Mass', 'identificationNumber' as 'Identification number'. */
+const spelledOut = (word: string): string => {
+  const plain = word.replace(/(?:Kg|Pa|M2|M3|M|Px)$/, '').replaceAll(/([a-z])([A-Z])/g, '$1 $2').replaceAll('-', ' ').toLowerCase()
+  return `${plain.slice(0, 1).toUpperCase()}${plain.slice(1)}`
+}
 
 const lastWord = (path: string): string => spelledOut(path.split('.').findLast((part) => !/^\d+$/.test(part)) ?? path)
 

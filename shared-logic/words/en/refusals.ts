@@ -13,6 +13,7 @@ export const refusals: Readonly<Record<string, string>> = {
   'answer.pit-over-wall': '{field}: a pit cannot be deeper than the metal is thick. Measure depth and wall again.',
   'answer.share-over-whole': '{field}: the spot cannot be larger than the face it lies on. Measure both again.',
   'answer.unknown-field': 'This check does not record “{name}”. Nothing was kept of the answer.',
+  'backup.failed': 'The backup {name} could not be read back after it was written, so nothing was changed. Free some space or check the disk, then try again.',
   'backup.not-good': 'The backup “{name}” is not there or cannot be read, so nothing was changed. Choose another.',
   'cli.file-exists': '{file} is there already. Name another file, or move it away.',
   'cli.file-not-json': '{file} is not JSON: {problem}.',

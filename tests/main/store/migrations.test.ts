@@ -1,0 +1,83 @@
+import Database from 'better-sqlite3'
+import { describe, expect, test } from 'vitest'
+import { join } from 'node:path'
+import { isGoodBackup, listBackups } from '../../../main/store/backups'
+import { checkRising } from '../../../main/store/migrate'
+import { migrations } from '../../../main/store/migrations'
+import { openYardToRead } from '../../../main/store/yard-to-read'
+import { yardFile } from '../../../main/store/yard'
+import { newFolder, open, refusalOf } from './a-yard'
+
+const rig = '01900000-0000-7000-8000-000000000001'
+const survey = '01900000-0000-7000-8000-000000000002'
+const photograph = '01900000-0000-7000-8000-000000000003'
+const sha = 'a'.repeat(64)
+
+/** Rows as the program wrote them when each step was the newest. Never adapted to a later schema. */
+const rowsAsTheyWere: Readonly<Record<number, string>> = {
+  10: `INSERT INTO settings VALUES (1, '{"surveyorName":"Odile Varga"}', '2026-01-01T00:00:00Z')`,
+  20: `INSERT INTO rigs VALUES (1, '${rig}', 'Élan', 'elan', 'elan', '{"name":"Élan","trailer":{}}', '2026-01-01T00:00:00Z', NULL)`,
+  30: `INSERT INTO surveys VALUES (1, '${survey}', '${rig}', 'Élan', 'elan lisbon', 'yearly', '2026-01-02', 'under way', 'eu', '2026.1', 'UTC', 'Lisbon', NULL, NULL,
+       'not seen', '{"pass":0,"advisory":0,"fail":0,"not seen":3,"not applicable":0}', 3, 3, NULL, 0, 0, '2026-01-02T00:00:00Z', NULL)`,
+  40: `INSERT INTO answers VALUES ('${survey}', 'hubs.oil-level', 'axle 1 left', '{"values":{}}', '2026-01-02T00:00:00Z')`,
+  50: `INSERT INTO originals VALUES ('${sha}', 'jpeg', 10, 4, 3, NULL, NULL, NULL, '2026-01-02T00:00:00Z');
+       INSERT INTO photographs VALUES ('${photograph}', '${survey}', '${sha}', NULL, NULL, '', 'a.jpg', '2026-01-02T00:00:00Z', NULL)`,
+}
+const tableOf: Readonly<Record<number, string>> = { 10: 'settings', 20: 'rigs', 30: 'surveys', 40: 'answers', 50: 'photographs' }
+
+test('the steps stand in rising order, ten apart', () => {
+  expect(() => checkRising(migrations)).not.toThrow()
+  expect(migrations.every(({ number }) => number % 10 === 0)).toBe(true)
+  expect(() => checkRising([{ number: 20, sql: '' }, { number: 20, sql: '' }])).toThrow('does not rise')
+  expect(() => checkRising([{ number: 20, sql: '' }, { number: 10, sql: '' }])).toThrow('does not rise')
+})
+
+describe.each(migrations.slice(1).map((step, index) => ({ number: step.number, before: migrations.slice(0, index + 1) })))('from the version before $number', ({ number, before }) => {
+  const oldYard = async (): Promise<string> => {
+    const folder = newFolder()
+    await open(folder, { migrations: before, programVersion: '0.0.9' }).close()
+    const database = new Database(yardFile(folder))
+    database.pragma('foreign_keys = ON')
+    for (const step of before) database.exec(rowsAsTheyWere[step.number] ?? '')
+    database.close()
+    return folder
+  }
+
+  test('every row is still there, after a backup that can be read', async () => {
+    const folder = await oldYard()
+    const yard = open(folder)
+    for (const step of before) expect(yard.database.prepare(`SELECT count(*) FROM ${tableOf[step.number]}`).pluck().get()).toBe(1)
+    expect(yard.database.pragma('user_version', { simple: true })).toBe(migrations.at(-1)?.number)
+    expect(yard.database.pragma('foreign_key_check')).toEqual([])
+    const [backup] = listBackups(folder)
+    expect(backup?.name).toBe(`yard-2026-06-15T12-00-00Z-before-${String(number).padStart(4, '0')}.sqlite`)
+    const file = join(folder, 'backups', backup?.name ?? '')
+    expect(isGoodBackup(file)).toBe(true)
+    const copy = new Database(file, { readonly: true })
+    expect(copy.pragma('user_version', { simple: true })).toBe(before.at(-1)?.number)
+    for (const step of before) expect(copy.prepare(`SELECT count(*) FROM ${tableOf[step.number]}`).pluck().get()).toBe(1)
+    copy.close()
+    await yard.close()
+  })
+
+  test('a reader asks for the window instead of changing the file', async () => {
+    const folder = await oldYard()
+    expect((await refusalOf(() => openYardToRead(folder, { programVersion: '0.1.0' }))).code).toBe('yard.older-version')
+  })
+})
+
+test('a step that fails leaves the version before, whole', async () => {
+  const folder = newFolder()
+  await open(folder).close()
+  const broken = [...migrations, { number: 9990, sql: 'CREATE TABLE begun (a INTEGER) STRICT; SELECT broken FROM nowhere' }]
+  expect(() => open(folder, { migrations: broken })).toThrow('nowhere')
+  const yard = open(folder)
+  expect(yard.database.prepare("SELECT count(*) FROM sqlite_schema WHERE name = 'begun'").pluck().get()).toBe(0)
+  await yard.close()
+})
+
+test('a new yard has nothing to back up before its first step', async () => {
+  const folder = newFolder()
+  await open(folder).close()
+  expect(listBackups(folder)).toEqual([])
+})
