@@ -23,7 +23,7 @@ export const AnswerPanel = ({ walk, draft, answering }: AnswerPanelProps) => {
   const { check } = walk.current
   const asked = check.fields.filter((field) => isAsked(field, draft.values))
   return (
-    <div role="group" aria-label={said.answer} className={style.panel}>
+    <fieldset aria-label={said.answer} className={style.panel}>
       {asked.map((field) => (
         <AnswerField
           key={field.id} field={field} said={fieldWords(words, check, field, draft.problems, units)} value={draft.values[field.id]}
@@ -35,6 +35,6 @@ export const AnswerPanel = ({ walk, draft, answering }: AnswerPanelProps) => {
         <Button kind="quiet" onPress={walk.goBack}>{said.goBack}</Button>
         <Button onPress={answering.goOn} aria-keyshortcuts="Enter">{said.goOn}</Button>
       </div>
-    </div>
+    </fieldset>
   )
 }

@@ -24,11 +24,11 @@ export const AsideDialog = ({ as, reason, onConfirm, onClose }: AsideDialogProps
   return (
     <Dialog title={said.titles[as]} isOpen onClose={onClose} actions={<><Button onPress={onClose}>{said.cancel}</Button><Button kind="primary" onPress={confirm}>{said.confirm[as]}</Button></>}>
       <p className={style.explain}>{said.explain[as]}</p>
-      <div role="group" aria-label={said.common} className={style.chips}>
+      <fieldset aria-label={said.common} className={style.chips}>
         {said.commonReasons[as].map((common) => (
           <Button key={common} onPress={() => onConfirm(common)}>{common}</Button>
         ))}
-      </div>
+      </fieldset>
       <form onSubmit={(event) => { event.preventDefault(); confirm() }}>
         <TextField label={said.reason} value={text} onChange={setText} maxLength={1000} error={isTried && text.trim() === '' ? said.needReason : undefined} />
       </form>

@@ -19,10 +19,10 @@ export const CheckActs = ({ acts, onAct }: CheckActsProps) => {
     note: more.note, instrument: more.instrument, 'not seen': more.notSeen, 'not applicable': more.notApplicable, overrule: more.overrule, clear: more.clear,
   }
   return (
-    <div role="group" aria-label={more.title} className={style.acts}>
+    <fieldset aria-label={more.title} className={style.acts}>
       {acts.map((act) => (
         <Button key={act} kind="quiet" onPress={() => onAct(act)} {...(keyOfAct[act] !== undefined && { 'aria-keyshortcuts': keyOfAct[act] })}>{labels[act]}</Button>
       ))}
-    </div>
+    </fieldset>
   )
 }

@@ -21,10 +21,10 @@ export const PhotographNews = ({ photographs }: PhotographNewsProps) => {
     <>
       <BatchNews photographs={photographs} />
       {removed !== undefined && (
-        <div role="status" className={style.news}>
+        <output className={style.news}>
           <span>{say(said.removed, { name: removed.caption === '' ? removed.fileName : removed.caption }, units)}</span>
           <Button onPress={photographs.restore}>{said.undo}</Button>
-        </div>
+        </output>
       )}
       <RefusalNotice error={photographs.problem} />
     </>
@@ -46,15 +46,15 @@ const BatchNews = ({ photographs: { batch, cancel, dismiss } }: PhotographNewsPr
     )
   const summary = batch.state === 'cancelled' ? say(said.cancelled, { taken, total }, units) : taken === 1 ? said.takenOne : say(said.taken, { taken }, units)
   return (
-    <div role="status" className={style.news}>
+    <output className={style.news}>
       <div className={style.told}>
         {(taken > 0 || batch.state === 'cancelled') && <p>{summary}</p>}
         {batch.refused.length > 0 && (
-          <ul>{batch.refused.map((each) => <li key={each.fileName} className={style.refused}>{sentenceWithName(each.fileName, sentenceOf(words, each.problem, units), said.refused)}</li>)}</ul>
+          <ul>{batch.refused.map((each) => <li key={each.fileName} className={style.refused}>{sentenceWithName(each.fileName, sentenceOf(words, each.problem), said.refused)}</li>)}</ul>
         )}
       </div>
       <Button onPress={dismiss}>{said.dismiss}</Button>
-    </div>
+    </output>
   )
 }
 

@@ -19,7 +19,7 @@ export const StationList = ({ walk }: StationListProps) => {
   const strip = useRef<HTMLOListElement>(null)
   const here = walk.stop.station
   useEffect(() => {
-    const current = strip.current?.querySelector<HTMLElement>('[aria-current]')
+    const current = strip.current?.querySelector<HTMLElement>(`[data-station="${here}"]`)
     // Only the strip is moved, never the page.
     if (current && strip.current) strip.current.scrollLeft = current.offsetLeft - strip.current.clientWidth / 2 + current.clientWidth / 2
   }, [here])
@@ -27,7 +27,7 @@ export const StationList = ({ walk }: StationListProps) => {
     <nav aria-label={said.stations} className={style.nav}>
       <ol ref={strip} className={style.list}>
         {walk.stops.map((stop) => (
-          <li key={stop.station} className={style.item}>
+          <li key={stop.station} data-station={stop.station} className={style.item}>
             <StationButton stop={stop} isHere={stop.station === here} onPress={() => walk.goTo(stop.entry.key)} />
           </li>
         ))}

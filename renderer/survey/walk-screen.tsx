@@ -36,7 +36,7 @@ export const WalkScreen = ({ survey, startAt }: WalkScreenProps) => {
     return <EmptyState title={said.nothingAsked} actions={<LinkButton to={`/rigs/${survey.rigId}/edit`} kind="primary">{said.editRig}</LinkButton>}><p>{said.nothingAskedHelp}</p></EmptyState>
   return (
     <div className={style.board}>
-      <p role="status" className="visually-hidden">{news}</p>
+      <output className="visually-hidden">{news}</output>
       <StationList walk={walk} />
       <div className={style.map}><RigMap walk={walk} /></div>
       <Station walk={walk} />

@@ -13,7 +13,7 @@ const recording = (refuseFirst = 0) => {
   let refusals = refuseFirst
   const send: SendChange = async (place, answer) => {
     await Promise.resolve()
-    log.push(`${place.position}: ${answer === undefined ? 'cleared' : String(answer.values['condition'])}`)
+    log.push(`${place.position}: ${answer === undefined ? 'cleared' : JSON.stringify(answer.values['condition'])}`)
     if (refusals > 0) {
       refusals -= 1
       throw new Error('the disk is full')
@@ -30,7 +30,7 @@ describe('answers on their way to the desk', () => {
     queue.put(right, chosen('dark'))
     queue.put(left, undefined)
     await settled()
-    expect(log).toEqual(['axle 1 left: clear', 'axle 1 right: dark', 'axle 1 left: cleared'])
+    expect(log).toEqual(['axle 1 left: "clear"', 'axle 1 right: "dark"', 'axle 1 left: cleared'])
   })
   it('skip what was changed again before its turn came', async () => {
     const { log, send } = recording()
@@ -40,7 +40,7 @@ describe('answers on their way to the desk', () => {
     queue.put(left, chosen('dark'))
     queue.put(left, chosen('milky'))
     await settled()
-    expect(log).toEqual(['axle 1 right: clear', 'axle 1 left: milky'])
+    expect(log).toEqual(['axle 1 right: "clear"', 'axle 1 left: "milky"'])
   })
   it('stay beside their reason when refused, and do not hold up the next', async () => {
     const { log, send } = recording(1)
@@ -59,6 +59,6 @@ describe('answers on their way to the desk', () => {
     queue.tryAgain(leftKey)
     await settled()
     expect(queue.changes().get(leftKey)?.state).toBe('saved')
-    expect(log).toEqual(['axle 1 left: milky', 'axle 1 left: milky'])
+    expect(log).toEqual(['axle 1 left: "milky"', 'axle 1 left: "milky"'])
   })
 })

@@ -25,6 +25,12 @@ const winch = key('test.winch', 'rig')
 const oilAt = (position: string) => key('hubs.oil-condition', position)
 const levelAt = (position: string) => key('hubs.oil-level', position)
 
+const at = (walk: ReturnType<typeof walkOf>, wanted: string) => {
+  const found = walk.find((each) => each.key === wanted)
+  if (!found) throw new Error(wanted)
+  return found
+}
+
 describe('the order of the walk', () => {
   it('goes from the winch to the first hub, and back', () => {
     const walk = walkOf()
@@ -88,11 +94,6 @@ describe('tapping a hub on the drawing', () => {
 })
 
 describe('the same answer for the other positions', () => {
-  const at = (walk: ReturnType<typeof walkOf>, wanted: string) => {
-    const found = walk.find((each) => each.key === wanted)
-    if (!found) throw new Error(wanted)
-    return found
-  }
   it('is offered from the hub just answered to the three still open', () => {
     const walk = walkOf({ [oilAt('axle 1 left')]: chosen('clear') })
     const offer = sameForOthers(walk, at(walk, oilAt('axle 1 right')))

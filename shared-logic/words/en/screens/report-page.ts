@@ -1,15 +1,14 @@
 /** The page of an issued report. */
 export const reportPageWords = {
   title: 'Report {number}',
+  titleAlone: 'Report',
   none: 'No report has been issued of this survey.',
+  noneHelp: 'Walk round the rig, review what was found, and issue the report from there.',
   toWalk: 'Go to the walk',
   revision: 'Revision {revision}',
   issued: 'Issued {date}',
-  surveyed: 'Surveyed {date}',
-  purpose: 'Purpose',
   place: 'Place',
   ruleBook: 'Judged by the rules of',
-  rig: 'Rig',
   open: 'Open the PDF',
   download: 'Save the PDF',
   size: '{size} PDF',
@@ -24,9 +23,8 @@ export const reportPageWords = {
   underWay: 'This survey is open again. Changes made since revision {revision} are not in this report until it is issued anew.',
   survey: 'The survey as issued',
   surveyUnderWay: 'The survey as it stands',
-  surveyExplain: 'Every check with its verdict.',
+  olderCatalogue: 'Made with the checks of {made}; shown here with those of {now}. The PDF holds what was judged then.',
   check: 'Check',
   verdict: 'Verdict',
   recorded: 'Recorded',
-  findings: 'Findings',
 } as const

@@ -189,6 +189,8 @@ export const surveyWords = {
   },
   review: {
     title: 'Review of {rig}',
+    titleAlone: 'Review',
+    walk: 'Walk',
     back: 'Back to the walk',
     overall: 'Overall',
     byStation: 'By station',

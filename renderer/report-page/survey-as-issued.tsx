@@ -1,0 +1,73 @@
+import { useMemo } from 'react'
+import { catalogue, catalogueVersion } from '../../shared-logic/checks/catalogue'
+import { assess, summarizeByStation, type Assessed } from '../../shared-logic/survey/assess'
+import { placeKey } from '../../shared-logic/survey/keys'
+import type { Survey } from '../../shared-logic/survey/records'
+import { readingsOf } from '../../shared-logic/words/check-sentences'
+import { say } from '../../shared-logic/words/say'
+import { useUnits } from '../parts/use-settings'
+import { useWords } from '../parts/use-words'
+import { VerdictMark } from '../parts/verdict-mark'
+import { nameOf, reasonOf } from '../survey/check-names'
+import style from './survey-as-issued.module.css'
+
+interface SurveyAsIssuedProps {
+  readonly survey: Survey
+}
+
+/** The survey to read: every check with what was recorded and its verdict, station by station. Nothing can be changed here. */
+export const SurveyAsIssued = ({ survey }: SurveyAsIssuedProps) => {
+  const words = useWords()
+  const units = useUnits()
+  const said = words.screens.reportPage
+  const assessed = useMemo(
+    () => assess(catalogue, { rig: survey.rig, ruleBook: survey.ruleBook, surveyDate: survey.surveyDate, answers: new Map(survey.answers.map((each) => [placeKey(each.checkId, each.position), each.answer])) }),
+    [survey],
+  )
+  return (
+    <section aria-labelledby="survey" className={style.survey}>
+      <h2 id="survey">{survey.status === 'issued' ? said.survey : said.surveyUnderWay}</h2>
+      {survey.catalogueVersion !== catalogueVersion && <p className={style.soft}>{say(said.olderCatalogue, { made: survey.catalogueVersion, now: catalogueVersion }, units)}</p>}
+      {summarizeByStation(assessed).map(({ station }) => (
+        <details key={station} className={style.station}>
+          <summary className={style.summary}>{words.stations[station]}<StationMarks assessed={assessed.filter((each) => each.check.station === station)} /></summary>
+          <StationRows assessed={assessed.filter((each) => each.check.station === station)} survey={survey} />
+        </details>
+      ))}
+    </section>
+  )
+}
+
+interface StationRowsProps {
+  readonly assessed: readonly Assessed[]
+  readonly survey: Survey
+}
+
+const StationMarks = ({ assessed }: { readonly assessed: readonly Assessed[] }) => {
+  const [only] = summarizeByStation(assessed)
+  return only ? <VerdictMark verdict={only.summary.verdict} /> : null
+}
+
+const StationRows = ({ assessed, survey }: StationRowsProps) => {
+  const words = useWords()
+  const units = useUnits()
+  const said = words.screens.reportPage
+  return (
+    <table className={style.rows}>
+      <thead><tr><th scope="col">{said.check}</th><th scope="col">{said.recorded}</th><th scope="col">{said.verdict}</th></tr></thead>
+      <tbody>
+        {assessed.map((each) => {
+          const { title, place } = nameOf(words, each, survey)
+          const readings = each.answer === undefined ? [] : readingsOf(words, each.check, each.answer.values, units)
+          return (
+            <tr key={each.key}>
+              <th scope="row">{title}{place !== '' && <span className={style.soft}> · {place}</span>}</th>
+              <td>{each.answer?.aside?.reason ?? (readings.length > 0 ? readings.map((reading) => reading.value).join('; ') : reasonOf(words, each, units))}</td>
+              <td><VerdictMark verdict={each.verdict} /></td>
+            </tr>
+          )
+        })}
+      </tbody>
+    </table>
+  )
+}

@@ -1,0 +1,51 @@
+import { useState } from 'react'
+import { useLocation } from 'wouter'
+import { Refusal } from '../../shared-logic/contract/refusal'
+import type { Survey } from '../../shared-logic/survey/records'
+import { say } from '../../shared-logic/words/say'
+import { useMutationOf, useQueryOf } from '../client/use-procedure'
+import { Button } from '../parts/button'
+import { Dialog } from '../parts/dialog'
+import { LinkButton } from '../parts/link-button'
+import { RefusalNotice } from '../parts/refusal-notice'
+import { useUnits } from '../parts/use-settings'
+import { useWords } from '../parts/use-words'
+import style from './review.module.css'
+import { WhoSigns } from './who-signs'
+
+interface IssueReportProps {
+  readonly survey: Survey
+  readonly openCount: number
+}
+
+const wantsName = (error: unknown): boolean => error instanceof Refusal && error.data.code === 'report.no-surveyor'
+
+/** Issuing: says what becomes of open checks and that the survey is frozen; asks for the surveyor's name where none is known. */
+export const IssueReport = ({ survey, openCount }: IssueReportProps) => {
+  const { review, walk } = useWords().screens.survey
+  const units = useUnits()
+  const [, navigate] = useLocation()
+  const settings = useQueryOf('settings.get', {})
+  const issue = useMutationOf('reports.issue')
+  const [step, setStep] = useState<'name' | 'confirm'>()
+  if (survey.status === 'issued') return <LinkButton to={`/surveys/${survey.id}/report`} kind="primary" isWide>{walk.toReport}</LinkButton>
+  const begin = (): void => setStep(settings.data !== undefined && settings.data.settings.surveyorName === '' ? 'name' : 'confirm')
+  const send = (): void =>
+    issue.mutate({ surveyId: survey.id }, { onSuccess: () => navigate(`/surveys/${survey.id}/report`), onError: (error) => setStep(wantsName(error) ? 'name' : undefined) })
+  const title = openCount === 0 ? review.confirmTitleNone : openCount === 1 ? review.confirmTitleOne : say(review.confirmTitle, { count: openCount }, units)
+  return (
+    <section aria-label={review.issue} className={style.issue}>
+      <Button kind="primary" isWide onPress={begin} isPending={issue.isPending}>{issue.isPending ? review.issuing : review.issue}</Button>
+      <p className={style.soft}>{review.issueExplain}</p>
+      {issue.error && !wantsName(issue.error) && <RefusalNotice error={issue.error} onRetry={send} />}
+      {step === 'name' && settings.data && <WhoSigns settings={settings.data.settings} onKept={() => setStep('confirm')} onClose={() => setStep(undefined)} />}
+      <Dialog
+        title={title} isOpen={step === 'confirm'} isAlert onClose={() => setStep(undefined)}
+        actions={<><Button onPress={() => setStep(undefined)}>{review.cancel}</Button><Button kind="primary" isPending={issue.isPending} onPress={send}>{issue.isPending ? review.issuing : review.confirm}</Button></>}
+      >
+        {openCount > 0 && <p>{review.confirmOpen}</p>}
+        <p>{review.confirmFrozen}</p>
+      </Dialog>
+    </section>
+  )
+}

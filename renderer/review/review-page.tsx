@@ -1,0 +1,65 @@
+import { useMemo } from 'react'
+import { catalogue } from '../../shared-logic/checks/catalogue'
+import { assess } from '../../shared-logic/survey/assess'
+import { placeKey } from '../../shared-logic/survey/keys'
+import type { Survey } from '../../shared-logic/survey/records'
+import { sayDate, say } from '../../shared-logic/words/say'
+import { useQueryOf } from '../client/use-procedure'
+import { LinkButton } from '../parts/link-button'
+import { Page } from '../parts/page'
+import { Waiting } from '../parts/progress'
+import { RefusalNotice } from '../parts/refusal-notice'
+import { useUnits } from '../parts/use-settings'
+import { useWords } from '../parts/use-words'
+import { Findings } from './findings'
+import { IssueReport } from './issue-report'
+import { NotSeenList, OpenList } from './left-out'
+import style from './review.module.css'
+import { StationTable } from './station-table'
+import { Overall } from './overall'
+
+interface ReviewPageProps {
+  readonly surveyId: string
+}
+
+/** The survey as it stands, before it is issued: verdict and tallies, what is open, findings, what was not seen. */
+export const ReviewPage = ({ surveyId }: ReviewPageProps) => {
+  const words = useWords()
+  const units = useUnits()
+  const { review } = words.screens.survey
+  const { data: survey, error, refetch } = useQueryOf('surveys.get', { surveyId })
+  const crumbs = survey ? [{ label: survey.rigName, to: `/rigs/${survey.rigId}` }, { label: review.walk, to: `/surveys/${surveyId}` }] : []
+  return (
+    <Page
+      title={survey ? say(review.title, { rig: survey.rigName }, units) : review.titleAlone} crumbs={crumbs}
+      subtitle={survey && `${words.purposes[survey.purpose]}, ${sayDate(survey.surveyDate)}`}
+      actions={survey?.status === 'under way' ? <LinkButton to={`/surveys/${surveyId}`}>{review.back}</LinkButton> : undefined}
+    >
+      {error && <RefusalNotice error={error} onRetry={() => void refetch()} />}
+      {survey === undefined && !error && <Waiting />}
+      {survey && <Review survey={survey} />}
+    </Page>
+  )
+}
+
+const Review = ({ survey }: { readonly survey: Survey }) => {
+  const assessed = useMemo(
+    () => assess(catalogue, { rig: survey.rig, ruleBook: survey.ruleBook, surveyDate: survey.surveyDate, answers: new Map(survey.answers.map((each) => [placeKey(each.checkId, each.position), each.answer])) }),
+    [survey],
+  )
+  const open = assessed.filter((each) => each.open)
+  return (
+    <div className={style.review}>
+      <div className={style.main}>
+        <Overall assessed={assessed} />
+        <Findings assessed={assessed} survey={survey} />
+        <OpenList open={open} survey={survey} />
+        <NotSeenList assessed={assessed} survey={survey} />
+      </div>
+      <aside className={style.side}>
+        <IssueReport survey={survey} openCount={open.length} />
+        <StationTable assessed={assessed} />
+      </aside>
+    </div>
+  )
+}

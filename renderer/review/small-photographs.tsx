@@ -1,0 +1,37 @@
+import { useState } from 'react'
+import { Button } from 'react-aria-components'
+import { photographAddress } from '../../shared-logic/contract/contract'
+import type { Photograph } from '../../shared-logic/survey/records'
+import { say } from '../../shared-logic/words/say'
+import { useUnits } from '../parts/use-settings'
+import { useWords } from '../parts/use-words'
+import { PhotographViewer } from '../survey/photograph-viewer'
+import style from './review.module.css'
+
+interface SmallPhotographsProps {
+  readonly photographs: readonly Photograph[]
+}
+
+/** Photographs in a row, to be looked at large and not changed here. */
+export const SmallPhotographs = ({ photographs }: SmallPhotographsProps) => {
+  const said = useWords().screens.survey.photographs
+  const units = useUnits()
+  const [viewed, setViewed] = useState<string>()
+  return (
+    <>
+      <ul className={style.small}>
+        {photographs.map((photograph, index) => {
+          const name = photograph.caption === '' ? say(said.number, { number: index + 1 }, units) : photograph.caption
+          return (
+            <li key={photograph.id}>
+              <Button className={style.thumb ?? ''} onPress={() => setViewed(photograph.id)} aria-label={say(said.view, { name }, units)}>
+                <img src={photographAddress(photograph.sha256, 'small')} alt="" loading="lazy" />
+              </Button>
+            </li>
+          )
+        })}
+      </ul>
+      {viewed !== undefined && <PhotographViewer list={photographs} viewedId={viewed} onView={setViewed} onClose={() => setViewed(undefined)} />}
+    </>
+  )
+}
