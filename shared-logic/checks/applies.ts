@@ -1,8 +1,9 @@
 import type { Rig } from '../rig/rig'
-import type { Applies, Check } from './check'
+import type { Applies } from './check'
+import { underRuleBook, type Condition } from './equipment'
 
 /** A test of one fact of the rig: 'unknown' while the fact is. */
-export const ifKnown = <Fact>(factOf: (rig: Rig) => Fact | undefined, holds: (fact: Fact) => boolean): NonNullable<Check['applies']> => {
+export const ifKnown = <Fact>(factOf: (rig: Rig) => Fact | undefined, holds: (fact: Fact) => boolean): Condition => {
   const applies = (rig: Rig): Applies => {
     const fact = factOf(rig)
     return fact === undefined ? 'unknown' : holds(fact)
@@ -10,8 +11,8 @@ export const ifKnown = <Fact>(factOf: (rig: Rig) => Fact | undefined, holds: (fa
   return applies
 }
 
-export const underUs: NonNullable<Check['applies']> = (_rig, ruleBook) => ruleBook === 'us'
-export const underEu: NonNullable<Check['applies']> = (_rig, ruleBook) => ruleBook === 'eu'
+export const underUs: Condition = underRuleBook('us')
+export const underEu: Condition = underRuleBook('eu')
 
 /** Without a boat in the rig's data it is not known whether one lies on the trailer. */
-export const carriesBoat: NonNullable<Check['applies']> = (rig) => (rig.boat === undefined ? 'unknown' : true)
+export const carriesBoat: Condition = (rig) => (rig.boat === undefined ? 'unknown' : true)

@@ -1,3 +1,7 @@
 import type { Check } from './check'
+import { couplerBallChecks } from './coupler/ball'
+import { couplerChainChecks } from './coupler/chains'
+import { couplerHeadChecks } from './coupler/head'
 
-export const couplerChecks: readonly Check[] = []
+/** Coupler, ball, chains and jack. */
+export const couplerChecks: readonly Check[] = [...couplerHeadChecks, ...couplerBallChecks, ...couplerChainChecks]

@@ -5,7 +5,7 @@ import { lampPositions, reflectorPositions } from '../rules/lamp-positions'
 
 /** Where on the rig a check is asked. `once` has the single position 'rig'. */
 export const positionFamilies = [
-  'once', 'chain', 'frame member', 'support', 'axle', 'hub', 'brake', 'wheel', 'wheel and spare', 'lamp', 'reflector', 'strap', 'bow strap', 'transom strap',
+  'once', 'chain', 'frame member', 'support', 'axle', 'hub', 'brake', 'wheel', 'wheel and spare', 'lamp', 'reflector', 'strap', 'tie-down strap', 'bow strap', 'transom strap',
 ] as const
 export type PositionFamily = (typeof positionFamilies)[number]
 
@@ -63,6 +63,8 @@ export const positionsOf = (family: PositionFamily, rig: Rig, ruleBook: RuleBook
       return reflectorPositions(rig.trailer, ruleBook)
     case 'strap':
       return ['strap winch', 'strap bow tie', 'strap transom left', 'strap transom right']
+    case 'tie-down strap':
+      return ['strap bow tie', 'strap transom left', 'strap transom right']
     case 'bow strap':
       return ['strap bow tie']
     case 'transom strap':

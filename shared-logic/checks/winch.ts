@@ -1,3 +1,6 @@
 import type { Check } from './check'
+import { winchBowChecks } from './winch/bow'
+import { winchGearChecks } from './winch/gear'
 
-export const winchChecks: readonly Check[] = []
+/** Winch post, winch, and the bow on its stop. */
+export const winchChecks: readonly Check[] = [...winchGearChecks, ...winchBowChecks]

@@ -1,6 +1,6 @@
 import type { StationCheckWords } from '../../check-words'
-import { paperIdentityWords } from './papers-identity'
-import { paperNumberWords } from './papers-numbers'
-import { paperRatingWords } from './papers-ratings'
+import { paperIdentityWords } from './papers/identity'
+import { paperNumberWords } from './papers/numbers'
+import { paperRatingWords } from './papers/ratings'
 
 export const paperWords: StationCheckWords = { ...paperIdentityWords, ...paperNumberWords, ...paperRatingWords }

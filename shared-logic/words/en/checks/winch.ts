@@ -1,3 +1,5 @@
 import type { StationCheckWords } from '../../check-words'
+import { winchBowWords } from './winch/bow'
+import { winchGearWords } from './winch/gear'
 
-export const winchWords: StationCheckWords = {}
+export const winchWords: StationCheckWords = { ...winchGearWords, ...winchBowWords }

@@ -1,4 +1,4 @@
-import type { FieldWords, StationCheckWords } from '../../check-words'
+import type { FieldWords, StationCheckWords } from '../../../check-words'
 
 const fields: Readonly<Record<string, FieldWords>> = {
   read: { label: 'What was read', options: { 'as registered': 'The number entered for this rig', another: 'Another number', 'none found': 'No number found' } },

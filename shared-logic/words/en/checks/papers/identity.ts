@@ -1,4 +1,4 @@
-import type { StationCheckWords } from '../../check-words'
+import type { StationCheckWords } from '../../../check-words'
 
 export const paperIdentityWords: StationCheckWords = {
   'papers.identification-plate': {

@@ -1,11 +1,11 @@
-import type { Trailer } from '../rig/trailer'
-import { isOver } from '../rules/beyond'
-import { commonPractice, published } from '../rules/cite'
-import { axleLoadAtMaximumKg, cargoCapacityKg, judgeLoad, neededRatingKg, reserveOf, reserveTarget } from '../rules/ratings'
-import { pounds } from '../units/us-customary'
-import { measured } from '../units/quantity'
-import { advisory, choiceCheck, failed, numberOf, passed, textOf, unseen } from './builders'
-import type { Check, Found } from './check'
+import type { Trailer } from '../../rig/trailer'
+import { isOver } from '../../rules/beyond'
+import { commonPractice, published } from '../../rules/cite'
+import { axleLoadAtMaximumKg, cargoCapacityKg, judgeLoad, neededRatingKg, reserveOf, reserveTarget } from '../../rules/ratings'
+import { pounds } from '../../units/us-customary'
+import { measured } from '../../units/quantity'
+import { advisory, choiceCheck, failed, numberOf, passed, textOf, unseen } from '../builders'
+import type { Check, Found } from '../check'
 
 const massOf = (kg: number) => measured('mass', kg)
 

@@ -1,12 +1,12 @@
-import { assertNever } from '../assert-never'
-import { checkHullNumber, type HullNumberCheck } from '../identity/hin'
-import { asStamped, checkIdentificationNumber, modelYearsOf } from '../identity/vin'
-import type { Trailer } from '../rig/trailer'
-import { commonPractice, fromMemory, published } from '../rules/cite'
-import type { FieldValues } from '../survey/answer'
-import { carriesBoat } from './applies'
-import { advisory, failed, passed, textOf, unseen } from './builders'
-import type { Check, Field, Found } from './check'
+import { assertNever } from '../../assert-never'
+import { checkHullNumber, type HullNumberCheck } from '../../identity/hin'
+import { asStamped, checkIdentificationNumber, modelYearsOf } from '../../identity/vin'
+import type { Trailer } from '../../rig/trailer'
+import { commonPractice, fromMemory, published } from '../../rules/cite'
+import type { FieldValues } from '../../survey/answer'
+import { carriesBoat } from '../applies'
+import { advisory, failed, passed, textOf, unseen } from '../builders'
+import type { Check, Field, Found } from '../check'
 
 /** The number as the rig has it, or another one as read at the plate. */
 const numberFields: readonly Field[] = [

@@ -1,8 +1,8 @@
-import { addMonths } from '../rules/calendar'
-import { commonPractice, published } from '../rules/cite'
-import { underEu, underUs } from './applies'
-import { advisory, choiceCheck, failed, notApplicable, passed, textOf, unseen } from './builders'
-import type { Check } from './check'
+import { commonPractice, published } from '../../rules/cite'
+import { daysPast, dueOn } from '../../rules/service-interval'
+import { underEu, underUs } from '../applies'
+import { advisory, choiceCheck, failed, notApplicable, passed, textOf, unseen } from '../builders'
+import type { Check } from '../check'
 
 const identification = published('Directive 2014/45/EU Annex I', 'item 0.2, identification, chassis or serial number')
 /** 49 CFR 396.17: at least once in twelve months. */
@@ -64,8 +64,8 @@ export const paperIdentityChecks: readonly Check[] = [
       if (record === undefined) return undefined
       if (record !== 'seen') return { outcome: record }
       if (inspected === undefined) return undefined
-      const due = addMonths(inspected, inspectionMonths)
-      return { outcome: surveyDate > due ? 'overdue' : 'current', values: { inspected: { date: inspected }, due: { date: due } } }
+      const due = dueOn(inspected, inspectionMonths)
+      return { outcome: daysPast(due, surveyDate) > 0 ? 'overdue' : 'current', values: { inspected: { date: inspected }, due: { date: due } } }
     },
     sources: [published('49 CFR 396.17', 'at least once in 12 months; federal benchmark for commercial trailers')],
   },

@@ -1,0 +1,88 @@
+import type { StationCheckWords } from '../../../check-words'
+
+export const winchBowWords: StationCheckWords = {
+  'winch.safety-chain': {
+    title: 'Bow safety chain',
+    question: 'Is a bow safety chain or cable fitted from the post or frame to the bow eye?',
+    how: 'Look for a chain apart from the winch line. It should be nearly tight with the boat home.',
+    criterion: 'Fitted, sound, hooked apart from the winch line, with little slack.',
+    consequence: 'If winch or line lets go, nothing stops the boat from running back.',
+    outcomes: {
+      'fitted and snug': { option: 'Fitted and snug', because: 'The bow safety chain is fitted and snug.' },
+      'too long': { option: 'Too long', because: 'The bow safety chain is too long: the boat gathers way before it holds.', remedy: 'Shorten it or add a turnbuckle before it is towed.' },
+      'weak hardware': { option: 'Weak hook or link', because: 'Hook or link of the bow safety chain is weaker than the chain.', remedy: 'Fit hardware of the same strength before it is towed.' },
+      'rusted away': { option: 'Rusted away', because: 'Rust has eaten into the bow safety chain.', remedy: 'Renew it before it is towed.' },
+      missing: { option: 'Missing', because: 'There is no bow safety chain.', remedy: 'Fit one before it is towed.' },
+    },
+  },
+  'winch.second-tie': {
+    title: 'Bow held by more than the winch',
+    question: 'Is the bow held by a further tie, beyond winch strap and safety chain, that pulls down and back?',
+    how: 'Look for a strap or turnbuckle from the bow eye down and aft to the frame.',
+    criterion: 'A tie of its own pulls the bow down and back, so that the boat can neither rise from its stop nor ride forward over it.',
+    consequence: 'In hard braking the boat climbs over the stop; on rough road the bow jumps and the winch line goes slack.',
+    outcomes: {
+      'down and back': { option: 'Pulls down and back', because: 'A further tie pulls the bow down and back.' },
+      'straight down': { option: 'Straight down only', because: 'The further tie pulls straight down: it does not hold the boat from riding forward.', remedy: 'Lead it further aft before the next trip.' },
+      'forward only': { option: 'Pulls forward', because: 'The further tie pulls forward, as the winch does.', remedy: 'Lead it down and back to the frame before it is towed.' },
+      'loose or makeshift': { option: 'Loose or makeshift', because: 'The further tie is loose, or of rope and knots.', remedy: 'Fit a rated strap or turnbuckle before it is towed.' },
+      none: { option: 'None', because: 'The bow is held by nothing but winch strap and safety chain.', remedy: 'Fit a rated strap from the bow eye down and back to the frame before it is towed.' },
+    },
+  },
+  'winch.bow-stop': {
+    title: 'Bow stop on the stem',
+    question: 'Does the bow stop or V-block bear on the stem?',
+    how: 'Look from both sides with the boat fully up. If there is a gap, measure it.',
+    criterion: 'The stem bears on the stop, in its middle. Up to 25 mm of gap is an advisory, more means the boat is not home (common practice).',
+    consequence: 'A boat that does not bear gathers way against the post, and its balance is wrong.',
+    fields: { stem: { label: 'Stem against stop', options: { bears: 'Bears', gap: 'Gap', 'off to one side': 'Bears off to one side', 'no stop': 'No stop' } }, gap: { label: 'Gap' } },
+    outcomes: {
+      bears: { because: 'The stem bears on the bow stop.' },
+      'small gap': { because: '{gap} between stem and stop.', remedy: 'Winch the boat home before it is towed.' },
+      'off to one side': { because: 'The stem bears to one side of the stop.', remedy: 'Float or lift the boat straight before it is towed.' },
+      'not home': { because: '{gap} between stem and stop, more than {limit}: the boat is not home.', remedy: 'Winch it home, or move the post and weigh the balance again, before it is towed.' },
+      'no stop': { because: 'There is no bow stop.', remedy: 'Fit a bow stop before it is towed.' },
+    },
+  },
+  'winch.line-height': {
+    title: 'Height of winch and stop',
+    question: 'Does the line lead to the bow eye below the stop, level or a little upward to the winch?',
+    how: 'Look from the side with the boat home.',
+    criterion: 'The bow eye lies below the stop; the line neither passes over the stop nor pulls the bow down into it.',
+    consequence: 'A line over the stop lets the bow jump; one that pulls down grinds stem and roller.',
+    outcomes: {
+      'below the stop': { option: 'Eye below the stop', because: 'The line leads to the eye below the stop.' },
+      level: { option: 'Level', because: 'The line leads level to the eye.' },
+      'pulls down': { option: 'Pulls down', because: 'The winch sits low and its line pulls the bow down.', remedy: 'Raise winch or stop before the next trip.' },
+      'over the stop': { option: 'Over the stop', because: 'The line passes over the stop: nothing keeps the bow from rising.', remedy: 'Lower the winch or raise the stop, and fit a further tie, before it is towed.' },
+    },
+  },
+  'winch.bow-pad': {
+    title: 'Bow roller or pad',
+    question: 'Is the bow roller or pad sound?',
+    how: 'Turn or squeeze it; look for cracks, flats and loose brackets.',
+    criterion: 'Rubber or plastic whole, bracket tight.',
+    consequence: 'A perished pad lets metal saw at the stem.',
+    outcomes: {
+      sound: { option: 'Sound', because: 'The bow pad is sound.' },
+      worn: { option: 'Worn', because: 'The bow pad is worn.', remedy: 'Renew it at the next service.' },
+      perished: { option: 'Split or perished', because: 'The bow pad is split or perished.', remedy: 'Renew it before the next trip.' },
+      'bracket loose': { option: 'Bracket loose', because: 'The bracket of the bow pad is loose.', remedy: 'Tighten or renew it before it is towed.' },
+      missing: { option: 'Missing', because: 'The bow pad is missing: metal meets the stem.', remedy: 'Fit one before it is towed.' },
+    },
+  },
+  'winch.bow-eye': {
+    title: 'Bow eye',
+    question: 'Is the bow eye of the boat tight and sound?',
+    how: 'Pull and twist it. Look for cracks, rust weeping and worn metal; inside the bow, at nuts and backing plate if they can be reached.',
+    criterion: 'Tight, no wear of the eye, no weeping rust, sealant whole.',
+    consequence: 'Every tie at the bow is only as good as the eye.',
+    outcomes: {
+      sound: { option: 'Sound', because: 'The bow eye is tight and sound.' },
+      'sealant cracked': { option: 'Sealant cracked', because: 'The sealant round the bow eye is cracked.', remedy: 'Seal it again within a month.' },
+      'rust weeps': { option: 'Rust weeps', because: 'Rust weeps from the bow eye.', remedy: 'Take it out and inspect the shanks before the next trip.' },
+      loose: { option: 'Loose', because: 'The bow eye is loose.', remedy: 'Bed and tighten it before it is towed.' },
+      worn: { option: 'Worn or bent', because: 'The bow eye is worn or bent.', remedy: 'Renew it before it is towed.' },
+    },
+  },
+}
