@@ -20,8 +20,8 @@ export default defineConfig({
       {
         extends: true,
         test: {
-          name: 'shell', environment: 'node', include: ['tests/shell/**/*.test.ts'], testTimeout: 30_000,
-          alias: { electron: fileURLToPath(new URL('./shell/stand-in/stand-in.mjs', import.meta.url)) },
+          name: 'shell', environment: 'node', include: ['tests/shell/**/*.test.ts'], testTimeout: 30_000, globalSetup: ['tests/shell/build-first.mjs'],
+          alias: { electron: fileURLToPath(new URL('./shell/stand-in/stand-in.ts', import.meta.url)) },
         },
       },
       { extends: true, test: { name: 'walk', environment: 'node', include: ['tests/walk/**/*.test.ts'], testTimeout: 240_000, hookTimeout: 60_000, fileParallelism: false } },

@@ -17,7 +17,7 @@ const words = en.commandLine
 const facts = (value: unknown, name: string): string[][] => {
   if (Array.isArray(value)) return value.flatMap((each: unknown, index) => facts(each, `${name}.${index}`))
   if (typeof value === 'object' && value !== null) return Object.entries(value).flatMap(([key, each]) => facts(each, name === '' ? key : `${name}.${key}`))
-  return value === undefined ? [] : [[name, String(value)]]
+  return typeof value === 'string' || typeof value === 'number' || typeof value === 'boolean' ? [[name, `${value}`]] : []
 }
 
 const showRig = async (row: RigRow, surveys: Awaited<ReturnType<typeof everySurvey>>): Promise<Answer> => ({

@@ -2,7 +2,7 @@ import type { IncomingMessage } from 'node:http'
 import { contract, procedureNames, type ProcedureName } from '../../shared-logic/contract/contract'
 import { inputHeader, type Reply } from '../../shared-logic/contract/reply'
 import { answerCall } from '../desk/answer-call'
-import type { OpenedDesk } from '../desk/open'
+import type { HostOptions } from './host-options'
 import { fileLimitBytes, jsonLimitBytes, type Body, type BodyReader } from './body'
 
 /** A reply with the HTTP status that goes with it. */
@@ -50,7 +50,7 @@ const typeTrouble = (request: IncomingMessage, carriesBytes: boolean): boolean =
 const isProcedure = (name: string): name is ProcedureName => procedureNames.some((known) => known === name)
 
 /** Answers one `POST api/<procedure>`: the body bounded, read and parsed, the call handed to the desk. */
-export const answerRequest = async (opened: OpenedDesk, bodies: BodyReader, request: IncomingMessage, name: string): Promise<Answered> => {
+export const answerRequest = async ({ opened, onFault }: Pick<HostOptions, 'opened' | 'onFault'>, bodies: BodyReader, request: IncomingMessage, name: string): Promise<Answered> => {
   if (!isProcedure(name)) return refused(404, 'door.no-procedure', { procedure: name.slice(0, 80) })
   const { carriesBytes } = contract[name]
   if (typeTrouble(request, carriesBytes)) return refused(415, 'door.not-json')
@@ -59,6 +59,6 @@ export const answerRequest = async (opened: OpenedDesk, bodies: BodyReader, requ
   if (!body.ok) return bodyTrouble(body.why, limitBytes)
   const input = inputOf(request, carriesBytes, body.bytes)
   if (!input.ok) return refused(400, 'door.not-json')
-  const reply = await answerCall(opened.desk, name, input.value, carriesBytes ? body.bytes : undefined)
+  const reply = await answerCall(opened.desk, name, input.value, carriesBytes ? body.bytes : undefined, onFault)
   return { status: reply.ok ? 200 : 422, reply }
 }

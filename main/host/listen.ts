@@ -1,23 +1,14 @@
 import { createServer, type IncomingMessage, type Server, type ServerResponse } from 'node:http'
+import { Refusal } from '../../shared-logic/contract/refusal'
 import { en } from '../../shared-logic/words/en'
-import type { OpenedDesk } from '../desk/open'
+import { sayRefusal } from '../../shared-logic/words/say-refusal'
 import { fileHeaders } from '../serving/served'
 import { safeHeaders } from '../serving/headers'
 import { serveFile } from '../serving/serve-file'
 import { answerRequest } from './api'
 import { BodyReader } from './body'
 import { Guard } from './guard'
-
-export interface HostOptions {
-  readonly opened: OpenedDesk
-  /** The built window. */
-  readonly rendererFolder: string
-  /** 0: the system chooses. */
-  readonly port: number
-  /** Told of a fault inside, for the terminal; the caller is told nothing of it. */
-  readonly onFault: (fault: unknown) => void
-  readonly now: () => number
-}
+import type { HostOptions } from './host-options'
 
 export interface Host {
   /** What is printed: it opens the program for as long as the host runs. */
@@ -34,8 +25,11 @@ const send = (response: ServerResponse, status: number, headers: Record<string, 
   response.end(withBody ? body : undefined)
 }
 
+const sayText = (response: ServerResponse, status: number, text: string, headers: Record<string, string> = {}): void =>
+  send(response, status, { 'Content-Type': 'text/plain; charset=utf-8', 'Cache-Control': 'no-store', ...headers }, text, true)
+
 const say = (response: ServerResponse, status: number, why: keyof typeof turnedAway, headers: Record<string, string> = {}): void =>
-  send(response, status, { 'Content-Type': 'text/plain; charset=utf-8', 'Cache-Control': 'no-store', ...headers }, turnedAway[why], true)
+  sayText(response, status, turnedAway[why], headers)
 
 /** What is still being sent is read away for a while, so that the answer is heard, and then the line is cut. */
 const letGo = (request: IncomingMessage): void => {
@@ -50,36 +44,62 @@ const sendJson = (request: IncomingMessage, response: ServerResponse, status: nu
   letGo(request)
 }
 
-/** One request through entrance, guard, calls and files, in that order. */
-const handle = async (options: HostOptions, guard: Guard, bodies: BodyReader, request: IncomingMessage, response: ServerResponse): Promise<void> => {
-  if (guard.hostTrouble(request)) return say(response, 421, 'not our address', { Connection: 'close' })
-  const asked = request.url?.startsWith('/') === true ? URL.parse(`http://127.0.0.1${request.url}`) : null
-  if (!asked) return say(response, 400, 'no such page')
-  const token = asked.searchParams.get('token')
-  if (asked.pathname === '/' && token !== null && request.method === 'GET') {
-    if (!guard.admits(token, options.now())) return say(response, 403, 'not admitted')
-    return send(response, 303, { Location: '/', 'Set-Cookie': guard.cookie, 'Cache-Control': 'no-store' }, '', true)
-  }
-  const trouble = guard.callerTrouble(request)
-  if (trouble) return say(response, 403, trouble, { Connection: 'close' })
-  const path = asked.pathname.slice(1)
+/** What one request meets, from the entrance inwards. */
+interface Room {
+  readonly options: HostOptions
+  readonly guard: Guard
+  readonly bodies: BodyReader
+}
+
+/** Trades the address's token for the cookie, and the address for one without the token. */
+const enter = ({ guard, options }: Room, response: ServerResponse, token: string): void => {
+  if (!guard.admits(token, options.now())) return say(response, 403, 'not admitted')
+  return send(response, 303, { Location: '/', 'Set-Cookie': guard.cookie, 'Cache-Control': 'no-store' }, '', true)
+}
+
+/** A caller who has been let in: a call, or a file. */
+const serve = async ({ options, bodies }: Room, request: IncomingMessage, response: ServerResponse, path: string): Promise<void> => {
   if (request.method === 'POST' && path.startsWith('api/')) {
-    const answered = await answerRequest(options.opened, bodies, request, path.slice('api/'.length))
+    const answered = await answerRequest(options, bodies, request, path.slice('api/'.length))
     return sendJson(request, response, answered.status, answered.reply)
   }
   if (request.method !== 'GET' && request.method !== 'HEAD') return say(response, 405, 'no such method', { Allow: 'GET, HEAD', Connection: 'close' })
   const served = await serveFile(options.opened, options.rendererFolder, path)
   if (!served) return say(response, 404, 'no such page')
-  send(response, 200, fileHeaders(served), served.bytes, request.method === 'GET')
+  return send(response, 200, fileHeaders(served), served.bytes, request.method === 'GET')
 }
 
-/** Slow and many callers are bounded: 10 s for headers, 2 minutes for a body, 64 lines at once. */
+const handle = async (room: Room, request: IncomingMessage, response: ServerResponse): Promise<void> => {
+  const { guard } = room
+  if (guard.hostTrouble(request)) return say(response, 421, 'not our address', { Connection: 'close' })
+  const asked = request.url?.startsWith('/') === true ? URL.parse(`http://127.0.0.1${request.url}`) : null
+  if (!asked) return say(response, 400, 'no such page')
+  const token = asked.searchParams.get('token')
+  if (asked.pathname === '/' && token !== null && request.method === 'GET') return enter(room, response, token)
+  const trouble = guard.callerTrouble(request)
+  if (trouble) return say(response, 403, trouble, { Connection: 'close' })
+  return serve(room, request, response, asked.pathname.slice(1))
+}
+
+/** A fault of ours is told to the terminal; a file that cannot be handed over is said in a sentence, for a person opened its address. */
+const answerFault = (options: HostOptions, fault: unknown, request: IncomingMessage, response: ServerResponse): void => {
+  if (response.headersSent) {
+    response.destroy()
+    return
+  }
+  if (fault instanceof Refusal) return sayText(response, 422, sayRefusal(en, fault.data))
+  options.onFault(fault)
+  return sendJson(request, response, 500, { ok: false, refusal: { code: 'program.fault' } })
+}
+
+/** Slow and many callers are bounded: 10 s for headers, 2 minutes for a body, 64 lines at once, none of them silent for long. */
 const bound = (server: Server): void => {
   server.headersTimeout = 10_000
   server.requestTimeout = 120_000
   server.keepAliveTimeout = 5_000
   server.maxConnections = 64
   server.maxHeadersCount = 60
+  server.setTimeout(130_000)
 }
 
 const listening = (server: Server, port: number): Promise<number> =>
@@ -101,18 +121,10 @@ const closing = (server: Server): Promise<void> =>
 
 /** Serves the program on 127.0.0.1 alone. Rejects when the port is taken. */
 export const startHost = async (options: HostOptions): Promise<Host> => {
-  const bodies = new BodyReader()
-  let guard: Guard | undefined
-  const server = createServer({ maxHeaderSize: 32_768, connectionsCheckingInterval: 2_000 }, (request, response) => {
-    if (!guard) return void response.destroy()
-    handle(options, guard, bodies, request, response).catch((fault: unknown) => {
-      options.onFault(fault)
-      if (response.headersSent) response.destroy()
-      else sendJson(request, response, 500, { ok: false, refusal: { code: 'program.fault' } })
-    })
-  })
+  const server = createServer({ maxHeaderSize: 32_768, connectionsCheckingInterval: 2_000 })
   bound(server)
-  const own = new Guard(await listening(server, options.port))
-  guard = own
-  return { address: own.address, addressForOnce: () => own.addressForOnce(options.now()), close: () => closing(server) }
+  const guard = new Guard(await listening(server, options.port))
+  const room: Room = { options, guard, bodies: new BodyReader() }
+  server.on('request', (request, response) => void handle(room, request, response).catch((fault: unknown) => answerFault(options, fault, request, response)))
+  return { address: guard.address, addressForOnce: () => guard.addressForOnce(options.now()), close: () => closing(server) }
 }

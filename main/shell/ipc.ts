@@ -17,10 +17,5 @@ export const answerWindow = (opened: OpenedDesk, onFault: (fault: unknown) => vo
   ipcMain.handle(deskChannel, async (event, name: unknown, input: unknown, bytes: unknown): Promise<Reply> => {
     if (!isOurWindow(event)) return refused('door.stranger')
     if (typeof name !== 'string' || (bytes !== undefined && !(bytes instanceof Uint8Array))) return refused('door.not-json')
-    try {
-      return await answerCall(opened.desk, name, input, bytes)
-    } catch (fault) {
-      onFault(fault)
-      return refused('program.fault')
-    }
+    return answerCall(opened.desk, name, input, bytes, onFault)
   })

@@ -1,12 +1,13 @@
 import { app, type Session, type WebContents } from 'electron'
 import { isOurAddress, isRecordedAddress } from './address'
 
+const stay = (event: { readonly preventDefault: () => void }): void => event.preventDefault()
+
 /**
  * The window stays where it is: no other page, no frame, no second window. There are no links to elsewhere. A photograph
  * or report that is asked for in a new window is handed over as a file instead.
  */
 const keepContents = (contents: WebContents): void => {
-  const stay = (event: { preventDefault: () => void }): void => event.preventDefault()
   contents.on('will-navigate', stay)
   contents.on('will-frame-navigate', stay)
   contents.on('will-redirect', stay)

@@ -1,7 +1,10 @@
 import { protocol } from 'electron'
+import { Refusal } from '../../shared-logic/contract/refusal'
+import { en } from '../../shared-logic/words/en'
+import { sayRefusal } from '../../shared-logic/words/say-refusal'
 import type { OpenedDesk } from '../desk/open'
 import { safeHeaders } from '../serving/headers'
-import { fileHeaders } from '../serving/served'
+import { fileHeaders, type Served } from '../serving/served'
 import { serveFile } from '../serving/serve-file'
 import { pathOf, scheme } from './address'
 
@@ -9,7 +12,9 @@ import { pathOf, scheme } from './address'
 export const declareScheme = (): void =>
   protocol.registerSchemesAsPrivileged([{ scheme, privileges: { standard: true, secure: true, supportFetchAPI: true, codeCache: true } }])
 
-const nothing = (status: number): Response => new Response(null, { status, headers: safeHeaders })
+const nothing = (status: number, sentence = ''): Response => new Response(sentence, { status, headers: { ...safeHeaders, 'Content-Type': 'text/plain; charset=utf-8' } })
+
+const headersOf = (served: Served): Record<string, string> => ({ ...safeHeaders, ...fileHeaders(served) })
 
 /** Serves the built window, recorded photographs and issued reports, and nothing else. */
 export const serveWindow = (opened: OpenedDesk, rendererFolder: string): void =>
@@ -20,8 +25,8 @@ export const serveWindow = (opened: OpenedDesk, rendererFolder: string): void =>
     try {
       const served = await serveFile(opened, rendererFolder, path)
       if (!served) return nothing(404)
-      return new Response(request.method === 'HEAD' ? null : new Uint8Array(served.bytes), { status: 200, headers: { ...safeHeaders, ...fileHeaders(served) } })
-    } catch {
-      return nothing(500)
+      return new Response(request.method === 'HEAD' ? null : new Uint8Array(served.bytes), { status: 200, headers: headersOf(served) })
+    } catch (fault) {
+      return fault instanceof Refusal ? nothing(422, sayRefusal(en, fault.data)) : nothing(500)
     }
   })

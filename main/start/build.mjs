@@ -16,7 +16,7 @@ const longestBuildMs = 120_000
 const filesUnder = (path) => {
   const stat = statSync(place(path), { throwIfNoEntry: false })
   if (!stat) return []
-  return stat.isDirectory() ? readdirSync(place(path)).sort().flatMap((name) => filesUnder(join(path, name))) : [path]
+  return stat.isDirectory() ? readdirSync(place(path)).toSorted().flatMap((name) => filesUnder(join(path, name))) : [path]
 }
 
 /** By content, not by date: a checkout or a copy changes dates without changing anything. */
