@@ -7,6 +7,8 @@ export interface BrakeThreshold {
   readonly inclusive: boolean
   /** Law for a private trailer, or only a benchmark for it. */
   readonly binding: boolean
+  /** Whether every wheel has to have one; otherwise two wheels are enough. */
+  readonly allWheels: boolean
   /** First year of building it counts for. */
   readonly builtFrom?: number
 }
@@ -19,11 +21,11 @@ const pounds = (lb: number): number => lb * poundKg
  * Other states run from about 1,000 to 10,000 lb: no confirmed table.
  */
 export const brakeThresholds = {
-  'federal benchmark': { massKg: pounds(3000), inclusive: false, binding: false },
-  California: { massKg: pounds(3000), inclusive: true, binding: true, builtFrom: 1966 },
-  'California, camp trailer': { massKg: pounds(1500), inclusive: true, binding: true },
-  'District of Columbia': { massKg: pounds(3000), inclusive: false, binding: true },
-  Europe: { massKg: 750, inclusive: false, binding: true },
+  'federal benchmark': { massKg: pounds(3000), inclusive: false, binding: false, allWheels: true },
+  California: { massKg: pounds(3000), inclusive: true, binding: true, allWheels: false, builtFrom: 1966 },
+  'California, camp trailer': { massKg: pounds(1500), inclusive: true, binding: true, allWheels: false },
+  'District of Columbia': { massKg: pounds(3000), inclusive: false, binding: true, allWheels: true },
+  Europe: { massKg: 750, inclusive: false, binding: true, allWheels: true },
 } as const satisfies Readonly<Record<string, BrakeThreshold>>
 
 /** Places a boat trailer in the United States may be judged for. */

@@ -1,0 +1,78 @@
+import type { StationCheckWords } from '../../../check-words'
+
+export const actuatorWords: StationCheckWords = {
+  'brakes.actuator-travel': {
+    title: 'Actuator travel',
+    question: 'How far does the actuator slide in before the brakes bite?',
+    how: 'Block the wheels. Mark the slide at rest, lever or push it in until it stops against the brakes, and measure. Where the full stroke is known from the plate or with the hose bled off, enter it too.',
+    criterion: 'Up to 25 mm (1 in) passes; more means the brakes want adjusting. At least a third of the full stroke should be left.',
+    consequence: 'When the slide reaches its end, nothing is left to brake with.',
+    fields: { travel: { label: 'Travel until the brakes bite' }, stroke: { label: 'Full stroke', hint: 'Leave empty when not known.' } },
+    outcomes: {
+      short: { because: 'Travel {travel}.' },
+      'short, with reserve': { because: 'Travel {travel} of {stroke}: {reserve} left.' },
+      long: { because: 'Travel {travel}, over 25 mm (1 in).', remedy: 'Adjust the shoes before lining or hose is blamed; then look for air in the system.' },
+      'long, with reserve': { because: 'Travel {travel} of {stroke}: {reserve} left, but over 25 mm (1 in).', remedy: 'Adjust the shoes before lining or hose is blamed; then look for air in the system.' },
+      'little reserve': { because: 'Travel {travel} of {stroke}: only {reserve} left.', remedy: 'Do not tow it before the brakes are adjusted and bled and the travel measured again.' },
+    },
+  },
+  'brakes.actuator-condition': {
+    title: 'Actuator condition',
+    question: 'Does the actuator slide freely, damped, and without leaking?',
+    how: 'Push it in and let it come out; look for shake at the coupling, wet at the master cylinder, and rust at welds and pins.',
+    criterion: 'Free, damped, without much shake; dry; no crack.',
+    consequence: 'A stiff slide does not brake; an undamped one jerks.',
+    outcomes: {
+      'free and firm': { option: 'Free and firm', because: 'The actuator slides freely, damped and firm.' },
+      'dry or stiff': { option: 'Dry or stiff', because: 'The slide is dry or stiff.', remedy: 'Clean and grease it as the maker says before the next trip.' },
+      'rollers or bushes worn': { option: 'Rollers or bushes worn', because: 'Rollers or bushes are worn.', remedy: 'Renew them within a month.' },
+      'no damping': { option: 'No damping', because: 'The damper has lost its force.', remedy: 'Renew the damper before the next trip.' },
+      seized: { option: 'Seized', because: 'The slide is seized.', remedy: 'Do not tow it. Free or renew the actuator.' },
+      leaking: { option: 'Leaking', because: 'The actuator’s cylinder leaks.', remedy: 'Do not tow it. Renew the cylinder and bleed the brakes.' },
+      'cracked or rusted through': { option: 'Cracked or rusted through', because: 'The actuator’s body is cracked or rusted through.', remedy: 'Do not tow it. Renew the actuator.' },
+    },
+  },
+  'brakes.static-test': {
+    title: 'Push-back test',
+    question: 'Do the brakes hold when the trailer is pushed back by its coupling?',
+    how: 'On level, free ground, chains looped under the coupling: lever the actuator home and push back. Brakes that brake both ways stop within a few inches; free-backing ones resist, then let go.',
+    criterion: 'It resists. Rolling away freely means no brakes.',
+    consequence: 'What does not brake here will not brake on the road.',
+    caution: 'The trailer moves. Chock it, keep feet and hands clear, and have a second person at the brake or jack.',
+    outcomes: {
+      'holds after a few inches': { option: 'Holds after a few inches', because: 'The brakes hold after a few inches.' },
+      'resists, then releases': { option: 'Resists, then releases', because: 'The brakes resist and then release, as free-backing brakes do.' },
+      'holds on one side': { option: 'Holds on one side', because: 'Only one side brakes.', remedy: 'Find the idle brake and mend it before it is towed.' },
+      'rolls away freely': { option: 'Rolls away freely', because: 'The trailer rolls away: the brakes do not work.', remedy: 'Do not tow it. Find out why, from actuator to shoes.' },
+      'not tried': { option: 'Not tried', because: 'The push-back test was not made.' },
+    },
+  },
+  'brakes.reverse-lockout': {
+    title: 'Backing up',
+    question: 'Can it be backed without braking?',
+    how: 'With the reversing lamp wire live, listen for the solenoid’s click and back it gently uphill; or try the pin or lever.',
+    criterion: 'Backs freely, and brakes again as soon as it goes forward.',
+    consequence: 'Disc brakes lock when pushed back up the ramp; a lock-out that stays in leaves no brakes at all.',
+    outcomes: {
+      'backs freely': { option: 'Backs freely', because: 'The brakes are released in reverse.' },
+      'only by pin or key': { option: 'Only by pin or key', because: 'It backs only with the pin or key put in by hand.', remedy: 'Connect the solenoid to the reversing lamp; take the pin out before every trip.' },
+      'brakes in reverse': { option: 'Brakes in reverse', because: 'It brakes in reverse.', remedy: 'Test the solenoid and its wire in the plug before the next trip.' },
+      'stays locked out going forward': { option: 'Stays locked out', because: 'The lock-out stays in going forward: no brakes.', remedy: 'Do not tow it. Renew the lock-out.' },
+      'not tried': { option: 'Not tried', because: 'Backing was not tried.' },
+    },
+  },
+  'brakes.overrun-linkage': {
+    title: 'Overrun linkage',
+    question: 'Do rod, yoke and cables pull evenly and freely?',
+    how: 'Pull the parking brake and watch the compensator: it should stay square. Look at cable ends, sheaths and the rod’s supports.',
+    criterion: 'Free, even, adjusted as the maker says, nothing frayed.',
+    consequence: 'A stuck cable brakes one wheel, hot; a parted one brakes none.',
+    outcomes: {
+      'free and even': { option: 'Free and even', because: 'The linkage pulls freely and evenly.' },
+      'hydraulic, no linkage': { option: 'Hydraulic, no linkage', because: 'The brakes are hydraulic; there is no linkage.' },
+      'needs adjusting': { option: 'Needs adjusting', because: 'The linkage is out of adjustment.', remedy: 'Adjust at the wheels first, then the rod, as the maker says.' },
+      'cable stiff or rusted': { option: 'Cable stiff or rusted', because: 'A cable is stiff or rusted in its sheath.', remedy: 'Renew the cable before the next trip.' },
+      'cable frayed or broken': { option: 'Cable frayed or broken', because: 'A cable is frayed or broken.', remedy: 'Do not tow it. Renew the cable.' },
+    },
+  },
+}

@@ -1,0 +1,76 @@
+import type { StationCheckWords } from '../../../check-words'
+
+export const breakawayAndParkingWords: StationCheckWords = {
+  'brakes.breakaway-cable': {
+    title: 'Breakaway cable',
+    question: 'Is the breakaway cable sound, free, and hooked to an anchor of its own?',
+    how: 'Follow it from end to end; try the pin or lever. It goes to the vehicle itself, neither to the chains’ hooks nor over the ball, and is long enough for the tightest turn.',
+    criterion: 'Sound, free, anchored to the vehicle by itself.',
+    consequence: 'A trailer that comes off rolls on unbraked.',
+    outcomes: {
+      'free, to its own anchor': { option: 'Free, to its own anchor', because: 'The breakaway cable is sound, free and has an anchor of its own.' },
+      'pin or lever stiff': { option: 'Pin or lever stiff', because: 'The breakaway pin or lever is stiff.', remedy: 'Free and grease it, or renew it, before the next trip.' },
+      'hooked to the chains': { option: 'Hooked to the chains', because: 'The cable is hooked to the chains: it goes with them.', remedy: 'Give it an anchor of its own on the vehicle.' },
+      'looped over the ball': { option: 'Looped over the ball', because: 'The cable is looped over the ball: it comes off with the coupling.', remedy: 'Fix it to the vehicle by an anchor of its own before it is towed.' },
+      'frayed or kinked': { option: 'Frayed or kinked', because: 'The cable is frayed or kinked.', remedy: 'Renew it before it is towed.' },
+      missing: { option: 'Missing', because: 'There is no breakaway cable.', remedy: 'Fit one, and try it, before it is towed.' },
+    },
+  },
+  'brakes.breakaway-hold': {
+    title: 'Breakaway hold',
+    question: 'How long do the brakes hold after the cable is pulled?',
+    how: 'On level ground, wheels chocked at a distance, pull the cable or lever. Try to roll the trailer at once and again after a quarter of an hour. Nought means it did not hold.',
+    criterion: 'On at once, and still on after 15 minutes.',
+    consequence: 'Brakes that bleed off let a loose trailer roll again.',
+    caution: 'Work on level ground with chocks ready. Recharge the battery or reset the lever afterwards.',
+    fields: { held: { label: 'Held for' } },
+    outcomes: {
+      holds: { because: 'Held for {held}.' },
+      'lets go too soon': { because: 'Let go after {held}; 15 minutes are asked.', remedy: 'Find the leak, check valve or weak battery before it is towed.' },
+      'does not hold': { because: 'The brakes did not come on.', remedy: 'Do not tow it. Find out why and try again.' },
+    },
+  },
+  'brakes.breakaway-battery': {
+    title: 'Breakaway battery',
+    question: 'What does the breakaway battery read at rest?',
+    how: 'Unplug the trailer, let the battery rest, and measure at its posts; then pull the pin for a moment and see whether it falls away.',
+    criterion: '12.6 V is full; under 12.0 V is an advisory; under 10.5 V it is flat.',
+    consequence: 'A flat battery makes the breakaway a piece of string.',
+    fields: { voltage: { label: 'Voltage at rest' } },
+    outcomes: {
+      full: { because: '{voltage}: full.' },
+      'part charged': { because: '{voltage}: charged in part.' },
+      low: { because: '{voltage}: low.', remedy: 'Charge it and measure again a day later; renew it if it falls.' },
+      flat: { because: '{voltage}: flat.', remedy: 'Renew or charge it before it is towed.' },
+    },
+  },
+  'brakes.parking': {
+    title: 'Parking brake',
+    question: 'Does the parking brake hold?',
+    how: 'Pull it on, trailer unhitched on a slope with chocks a hand’s breadth behind the wheels, or push hard on the level. Count the teeth of the lever.',
+    criterion: 'Holds on a slope of 16 % (1 in 6.25), on both wheels of an axle at least.',
+    consequence: 'It rolls: down the ramp, or onto somebody.',
+    caution: 'Nobody below the trailer on the slope. Chocks stay in reach of the wheels.',
+    outcomes: {
+      'holds on the slope': { option: 'Holds', because: 'The parking brake holds.' },
+      'lever travels far': { option: 'Holds, lever travels far', because: 'It holds, but the lever travels far.', remedy: 'Adjust the brakes before the next trip.' },
+      'holds on one side': { option: 'Holds on one side', because: 'The parking brake holds on one side only.', remedy: 'Find the idle brake and mend it before it is towed.' },
+      'does not hold': { option: 'Does not hold', because: 'The parking brake does not hold.', remedy: 'Mend it before it is towed; chock it until then.' },
+      'not fitted': { option: 'Not fitted', because: 'There is no parking brake.', remedy: 'Have one fitted before it is towed.' },
+      'not tried': { option: 'Not tried', because: 'The parking brake was not tried.' },
+    },
+  },
+  'brakes.chocks': {
+    title: 'Chocks',
+    question: 'Are there chocks that fit its wheels?',
+    how: 'Look for two chocks of a size with the tyre, and whether they are worn or split.',
+    criterion: 'Two sound chocks that fit.',
+    consequence: 'A trailer without parking brake rolls as soon as it is unhitched.',
+    outcomes: {
+      'two that fit': { option: 'Two that fit', because: 'Two sound chocks are carried.' },
+      'parking brake fitted': { option: 'Parking brake fitted', because: 'A parking brake is fitted instead.' },
+      'one, or worn': { option: 'One, or worn', because: 'Only one sound chock is carried.', remedy: 'Carry two that fit.' },
+      none: { option: 'None', because: 'No chocks are carried.', remedy: 'Carry two that fit.' },
+    },
+  },
+}

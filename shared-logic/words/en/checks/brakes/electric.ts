@@ -1,0 +1,82 @@
+import type { StationCheckWords } from '../../../check-words'
+
+export const electricBrakeWords: StationCheckWords = {
+  'brakes.controller': {
+    title: 'Brakes worked from the vehicle',
+    question: 'Do all brakes answer when the controller is worked by hand?',
+    how: 'Wheels off the ground in turn, a helper at the controller: spin, brake, and feel each wheel stop. On the road, at walking pace, by the hand lever.',
+    criterion: 'Every brake answers, evenly.',
+    consequence: 'A brake that does not answer pulls the trailer aside in an emergency.',
+    caution: 'Trailer on stands, other wheels chocked, hands clear of turning wheels.',
+    outcomes: {
+      'all brakes answer': { option: 'All answer evenly', because: 'All brakes answer evenly.' },
+      'one side weaker': { option: 'One side weaker', because: 'One side brakes weaker.', remedy: 'Adjust, then test the magnets of that side, before the next trip.' },
+      'some do not answer': { option: 'Some do not answer', because: 'Some brakes do not answer.', remedy: 'Find the parted wire or dead magnet before it is towed.' },
+      'none answers': { option: 'None answers', because: 'No brake answers.', remedy: 'Do not tow it. Test feed, earth and controller.' },
+      'no vehicle to try with': { option: 'No vehicle to try with', because: 'There was no vehicle with a controller to try the brakes with.' },
+    },
+  },
+  'brakes.magnets': {
+    title: 'Brake magnet',
+    question: 'Is the magnet’s face worn evenly?',
+    how: 'Drum off: look at the face for slant, scoring and copper showing; move the lever by hand.',
+    criterion: 'Worn evenly, no windings showing, lever free.',
+    consequence: 'A magnet through to its windings shorts and stops braking.',
+    outcomes: {
+      'worn evenly': { option: 'Worn evenly', because: 'The magnet is worn evenly.' },
+      'worn unevenly': { option: 'Worn unevenly', because: 'The magnet is worn unevenly.', remedy: 'Renew the magnet and look at lever and drum face.' },
+      'windings to be seen': { option: 'Windings to be seen', because: 'The magnet’s windings show.', remedy: 'Renew the magnets of that axle before it is towed.' },
+      'lever seized': { option: 'Lever seized', because: 'The magnet’s lever is seized.', remedy: 'Free or renew it before it is towed.' },
+      'drum not taken off': { option: 'Drum not taken off', because: 'The drum was not taken off: the magnet was not seen.' },
+    },
+  },
+  'brakes.wiring': {
+    title: 'Brake wiring at the wheel',
+    question: 'Are the brake wires sound and clipped?',
+    how: 'Follow both wires from the back plate to the frame through the movement of the axle; tug each joint.',
+    criterion: 'Not frayed, clipped, joints clean and sealed.',
+    consequence: 'It parts where it bends, and that wheel no longer brakes.',
+    outcomes: {
+      sound: { option: 'Sound and clipped', because: 'The brake wires are sound and clipped.' },
+      'clip missing': { option: 'Clip missing', because: 'A clip is missing.', remedy: 'Clip it clear of axle and wheel before the next trip.' },
+      'joint corroded': { option: 'Joint corroded', because: 'A joint is corroded.', remedy: 'Renew it with a sealed joint before the next trip.' },
+      frayed: { option: 'Frayed', because: 'A brake wire is frayed.', remedy: 'Renew the wire before it is towed.' },
+      parted: { option: 'Parted', because: 'A brake wire has parted.', remedy: 'Renew the wire and test that brake before it is towed.' },
+    },
+  },
+  'brakes.feed-wire': {
+    title: 'Brake feed wire',
+    question: 'What gauge is the brake feed, and how long is its run?',
+    how: 'Read the gauge on the wire’s cover and measure from plug to the farthest brake.',
+    criterion: 'Not more than 10 % of 12 V lost with 4 A for each brake. Reckoned, so an advisory at most.',
+    consequence: 'A thin feed starves the rear brakes.',
+    fields: { gauge: { label: 'Gauge', options: { '18 AWG': '18 AWG', '16 AWG': '16 AWG', '14 AWG': '14 AWG', '12 AWG': '12 AWG', '10 AWG': '10 AWG', 'not known': 'Not known' } }, run: { label: 'Plug to farthest brake' } },
+    outcomes: {
+      'thick enough': { because: 'About {drop} lost with {brakes} brakes on: {share}.' },
+      thin: { because: 'About {drop} lost with {brakes} brakes on: {share}, over 10 %.', remedy: 'Renew the feed and its return with a thicker wire.' },
+      'gauge not known': { because: 'Cannot be worked out, because the gauge is not known.' },
+      'brakes not counted': { because: 'Cannot be worked out, because the number of axles is not known.' },
+    },
+  },
+  'brakes.hydraulic-unit': {
+    title: 'Electric over hydraulic unit',
+    question: 'Does the unit run and build pressure at once?',
+    how: 'Work the controller by hand and listen; with a gauge at the unit’s port compare with its plate.',
+    criterion: 'Runs at once, no leak, reaches at least 90 % of the pressure on its own plate. No figure is supplied here.',
+    consequence: 'A slow unit brakes after the car has stopped; a dead one never.',
+    caution: 'Brake fluid under pressure pierces skin. Gauge and hose must be made for it.',
+    fields: {
+      unit: { label: 'The unit', options: { 'builds pressure': 'Runs, builds pressure', slow: 'Slow', 'does not run': 'Does not run', leaking: 'Leaking' } },
+      pressure: { label: 'Pressure measured', hint: 'Leave empty when no gauge was fitted.' },
+      plate: { label: 'Pressure on its plate' },
+    },
+    outcomes: {
+      'builds pressure': { because: '{pressure}; its plate says {plate}.' },
+      'not measured': { because: 'It runs, but the pressure was not compared with its plate.' },
+      weak: { because: '{pressure}; its plate says {plate}.', remedy: 'Bleed it, test its supply under load, and measure again before the next trip.' },
+      slow: { because: 'The unit builds pressure slowly.', remedy: 'Test its supply under load and bleed it before the next trip.' },
+      leaking: { because: 'The unit leaks.', remedy: 'Do not tow it. Renew what leaks and bleed the brakes.' },
+      'does not run': { because: 'The unit does not run.', remedy: 'Do not tow it. Test supply, earth and signal.' },
+    },
+  },
+}

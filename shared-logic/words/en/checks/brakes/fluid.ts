@@ -1,0 +1,80 @@
+import type { StationCheckWords } from '../../../check-words'
+
+export const brakeFluidWords: StationCheckWords = {
+  'brakes.fluid-level': {
+    title: 'Brake fluid level',
+    question: 'Where does the fluid stand in the reservoir?',
+    how: 'Wipe the cap before opening it. Level the trailer; the fluid stands about 10 mm (3/8 in) below the top, or at the mark.',
+    criterion: 'At the mark, or 10 mm (3/8 in) below the top; cap tight, vent open.',
+    consequence: 'Falling fluid is a leak or worn linings; air in the line is no brake.',
+    outcomes: {
+      'at the mark': { option: 'At the mark', because: 'The fluid stands at the mark.' },
+      'too full': { option: 'Too full', because: 'The reservoir is too full.', remedy: 'Draw it down to the mark: warm fluid needs room.' },
+      low: { option: 'Low', because: 'The fluid is low.', remedy: 'Look for the leak and at the linings, then top up with the grade on the cap.' },
+      'vent blocked or cap leaking': { option: 'Vent blocked or cap leaking', because: 'The cap’s vent is blocked, or the cap lets water in.', remedy: 'Renew the cap and look at the fluid for water.' },
+      empty: { option: 'Empty', because: 'The reservoir is empty.', remedy: 'Do not tow it. Find the leak, fill and bleed.' },
+    },
+  },
+  'brakes.fluid-condition': {
+    title: 'Brake fluid condition',
+    question: 'What does the fluid look like?',
+    how: 'Draw a little into a clear tube and hold it to the light; look at the bottom of the reservoir.',
+    criterion: 'Clear, without water, rust or a second grade.',
+    consequence: 'Water boils in a hot brake and rusts it from within.',
+    outcomes: {
+      clear: { option: 'Clear', because: 'The fluid is clear.' },
+      dark: { option: 'Dark', because: 'The fluid is dark.', remedy: 'Change it within a month.' },
+      'cloudy or milky': { option: 'Cloudy or milky', because: 'The fluid is cloudy: there is water in it.', remedy: 'Flush and refill, find where water gets in, and look at the cylinders.' },
+      'rust or dirt in it': { option: 'Rust or dirt in it', because: 'There is rust or dirt in the fluid.', remedy: 'Flush and refill, and inspect cylinders and lines.' },
+      'grades mixed': { option: 'Grades mixed', because: 'Silicone and glycol fluid have been mixed.', remedy: 'Flush it all, renew the rubber parts, refill with one grade.' },
+    },
+  },
+  'brakes.fluid-boiling-point': {
+    title: 'Brake fluid boiling point',
+    question: 'At what temperature does the fluid boil?',
+    how: 'Use a tester that boils a sample. Read the grade on the cap or the last bill. Without a tester mark this as not seen.',
+    criterion: 'Not below the wet boiling point of its grade: DOT 3 140 °C (284 °F), DOT 4 155 °C (311 °F), DOT 5 and 5.1 180 °C (356 °F). Within 15 K above it is an advisory.',
+    consequence: 'Boiling fluid is vapour, and the actuator meets nothing.',
+    fields: { grade: { label: 'Grade', options: { 'DOT 3': 'DOT 3', 'DOT 4': 'DOT 4', 'DOT 5.1': 'DOT 5.1', 'DOT 5': 'DOT 5 (silicone)', 'not known': 'Not known' } }, boiling: { label: 'Boiling point measured' } },
+    outcomes: {
+      above: { because: 'Boils at {boiling}; {grade} must hold {least} wet.' },
+      near: { because: 'Boils at {boiling}, little over the {least} of {grade}.', remedy: 'Change the fluid at the next service.' },
+      below: { because: 'Boils at {boiling}; {grade} must hold {least} wet.', remedy: 'Change the fluid before the next trip.' },
+      'below any grade': { because: 'Boils at {boiling}, below what any grade must hold.', remedy: 'Change the fluid before the next trip.' },
+      'grade not known': { because: 'Boils at {boiling}; whether that is enough cannot be worked out, because the grade is not known.' },
+    },
+  },
+  'brakes.fluid-age': {
+    title: 'Brake fluid age',
+    question: 'When was the fluid last changed?',
+    how: 'Ask for the bill; look for a tag on the reservoir.',
+    criterion: 'Every 2 years; every year in salt water, or where the water is not known.',
+    consequence: 'Fluid takes up water standing still.',
+    fields: {
+      record: { label: 'Date of last change', options: { 'date known': 'Date known', 'not known': 'Not known' } },
+      changed: { label: 'Last changed on' },
+      water: { label: 'Launched in', options: { 'salt water': 'Salt water', 'fresh water': 'Fresh water only', 'not known': 'Not known' } },
+    },
+    outcomes: {
+      'in date': { because: 'Changed on {changed}; due again on {due}.' },
+      overdue: { because: 'Changed on {changed}; it was due on {due}.', remedy: 'Change the fluid before the next trip.' },
+      'long overdue': { because: 'Changed on {changed}; it was due on {due} and has missed more than one interval.', remedy: 'Change the fluid before the next trip and inspect the cylinders.' },
+      'not determined': { because: 'Not determined: nobody knows when the fluid was last changed.', remedy: 'Test it or change it, and write the date down.' },
+    },
+  },
+  'brakes.flushing': {
+    title: 'Brake flushing',
+    question: 'Are the brakes rinsed with fresh water after every launch?',
+    how: 'Look for the hose connection and nozzles in drum or by disc; run water and see it come out at each wheel. Ask what is done.',
+    criterion: 'Flushed with fresh water after each use.',
+    consequence: 'Salt left in a drum takes springs, adjusters and cylinders within a season or two.',
+    outcomes: {
+      'fitted and used': { option: 'Flushing kit, used', because: 'A flushing kit is fitted and used.' },
+      'rinsed by hose each time': { option: 'Rinsed by hose each time', because: 'The brakes are rinsed by hose each time.' },
+      'not put under water': { option: 'Never under water', because: 'The brakes are not put under water.' },
+      'fitted, nozzle blocked': { option: 'Kit fitted, blocked', because: 'A nozzle of the flushing kit is blocked.', remedy: 'Clear it and see water at every wheel.' },
+      'fitted, not used': { option: 'Kit fitted, not used', because: 'A flushing kit is fitted, but not used.', remedy: 'Flush after every launch; look inside the brakes before the next trip.' },
+      'not fitted, used in salt': { option: 'None, not rinsed', because: 'The brakes are not rinsed after launching.', remedy: 'Rinse after every launch, and have a flushing kit fitted.' },
+    },
+  },
+}
