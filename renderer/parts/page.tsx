@@ -32,11 +32,11 @@ const Sign = () => (
   </svg>
 )
 
-const Header = ({ crumbs }: { readonly crumbs: readonly Crumb[] }) => {
+const Header = ({ crumbs, isFull }: { readonly crumbs: readonly Crumb[]; readonly isFull: boolean }) => {
   const { shell } = useWords().screens
   return (
     <header className={style.header}>
-      <div className={style.bar}>
+      <div className={classNames(style.bar, !isFull && style.wide)}>
         <Link to="/" className={style.name}><Sign />{shell.programName}</Link>
         <nav className={style.crumbs} aria-label={shell.whereYouAre}>
           <ol>
@@ -63,7 +63,7 @@ export const Page = ({ title, subtitle, crumbs = [], actions, width = 'wide', is
   return (
     <>
       <a href="#main" className={style.skip} onClick={skip}>{shell.skip}</a>
-      <Header crumbs={crumbs} />
+      <Header crumbs={crumbs} isFull={width === 'full'} />
       <main ref={main} id="main" tabIndex={-1} className={classNames(style.main, width !== 'full' && style[width])}>
         <div className={isTitleHidden ? 'visually-hidden' : style.head}>
           <div className={style.titles}>

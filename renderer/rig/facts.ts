@@ -23,13 +23,20 @@ const sayValue = (field: RigField, value: DraftValue, words: Words, units: UnitS
   return options?.[String(value)] ?? String(value)
 }
 
-/** The facts known of these parts of the register, in the form's order. */
-export const factsOf = (rig: Rig, groups: readonly GroupId[], words: Words, units: UnitSystem): Fact[] => {
+/** What is known of one part of the register. */
+export interface FactGroup {
+  readonly id: GroupId
+  readonly facts: readonly Fact[]
+}
+
+/** The facts known of these parts, in the form's order; parts of which nothing is known are left out. */
+export const factsOf = (rig: Rig, ids: readonly GroupId[], words: Words, units: UnitSystem): FactGroup[] => {
   const draft = draftOf(rig)
-  return rigGroups.filter((group) => groups.includes(group.id)).flatMap((group) => group.fields).flatMap((field): Fact[] => {
+  const factOf = (field: RigField): Fact[] => {
     const value = draft[field.path]
     return value === undefined || field.path === 'name' ? [] : [{ path: field.path, label: words.fields[field.path] ?? field.path, value: sayValue(field, value, words, units) }]
-  })
+  }
+  return rigGroups.filter(({ id }) => ids.includes(id)).map(({ id, fields }) => ({ id, facts: fields.flatMap(factOf) })).filter(({ facts }) => facts.length > 0)
 }
 
 const isOpen = (draft: Draft) => (field: RigField): boolean => field.when?.(draft) !== false && draft[field.path] === undefined && field.path !== 'remarks' && field.path !== 'boat.tanks'

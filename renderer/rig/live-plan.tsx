@@ -1,6 +1,7 @@
 import { useDeferredValue, useMemo } from 'react'
 import { planView } from '../../shared-logic/drawings/plan-view'
 import { DrawingView } from '../drawing/drawing-view'
+import { RigThumbnail } from '../drawing/rig-thumbnail'
 import { useSettings } from '../parts/use-settings'
 import { useWords } from '../parts/use-words'
 import { rigSoFar, type Draft } from './draft'
@@ -11,10 +12,12 @@ export const LivePlan = ({ draft }: { readonly draft: Draft }) => {
   const { rig: words } = useWords().screens
   const { ruleBook } = useSettings()
   const settled = useDeferredValue(draft)
-  const drawing = useMemo(() => planView(rigSoFar(settled), ruleBook, { walk: false }), [settled, ruleBook])
+  const rig = useMemo(() => rigSoFar(settled), [settled])
+  const drawing = useMemo(() => planView(rig, ruleBook, { walk: false }), [rig, ruleBook])
   return (
     <figure className={style.plan}>
       <div className={style.sheet}><DrawingView drawing={drawing} title={words.liveDrawing} /></div>
+      <div className={style.lying}><RigThumbnail rig={rig} ruleBook={ruleBook} /></div>
       <figcaption className={style.caption}>{drawing.toScale ? words.drawingNote : words.sketchNote}</figcaption>
     </figure>
   )

@@ -34,7 +34,7 @@ const FieldGroup = ({ group, draft, problems, onChange }: GroupProps) => {
       </div>
       <div className={style.fields}>
         {group.fields.filter((field) => field.when?.(draft) !== false).map((field) => (
-          <div key={field.path} data-path={field.path} className={field.isWide ? style.wide : style.narrow}>
+          <div key={field.path} data-path={field.path} className={style[field.width]}>
             <RigField field={field} value={draft[field.path]} onChange={onChange} error={problems[field.path]} inner={field.kind === 'tanks' ? problems : undefined} />
           </div>
         ))}

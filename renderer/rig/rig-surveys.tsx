@@ -14,6 +14,7 @@ const SurveyItem = ({ survey }: { readonly survey: SurveyRow }) => {
   const { rig: rigWords, yard } = words.screens
   const date = sayDate(survey.surveyDate)
   const { asked, open, tallies, verdict } = survey.summary
+  // What is still open counts as not seen in the end; while the survey is under way it is only open.
   const isUnderWay = survey.status === 'under way'
   return (
     <li className={style.survey}>
@@ -23,7 +24,7 @@ const SurveyItem = ({ survey }: { readonly survey: SurveyRow }) => {
       </div>
       <div className={style.came}>
         {isUnderWay ? <p>{rigWords.underWay}, {say(yard.answered, { answered: asked - open, asked }, 'metric')}</p> : <VerdictMark verdict={verdict} />}
-        <TalliesLine tallies={tallies} />
+        <TalliesLine tallies={isUnderWay ? { ...tallies, 'not seen': tallies['not seen'] - open } : tallies} />
       </div>
       <div className={style.steps}>
         {isUnderWay

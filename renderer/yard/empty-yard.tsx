@@ -1,7 +1,6 @@
-import { planView } from '../../shared-logic/drawings/plan-view'
 import type { Rig } from '../../shared-logic/rig/rig'
 import { useMutationOf } from '../client/use-procedure'
-import { DrawingView } from '../drawing/drawing-view'
+import { RigThumbnail } from '../drawing/rig-thumbnail'
 import { Button } from '../parts/button'
 import { EmptyState } from '../parts/empty-state'
 import { LinkButton } from '../parts/link-button'
@@ -9,7 +8,7 @@ import { RefusalNotice } from '../parts/refusal-notice'
 import { useWords } from '../parts/use-words'
 import style from './yard-page.module.css'
 
-/** Drawn beside the words: a tandem with a boat on it, of no one in particular. */
+/** Drawn below the words: a tandem with a boat on it, of no one in particular. */
 const sketched: Rig = { name: '…', trailer: { axleCount: 2, supports: 'bunks', lengthM: 7.2, widthM: 2.4, ballToAxleM: 4.6 }, boat: { lengthM: 6.2, beamM: 2.3, engine: 'outboard' } }
 
 /** A yard without rigs: what it is for, and two ways to begin. */
@@ -31,7 +30,7 @@ export const EmptyYard = () => {
         <p>{yard.emptyExample}</p>
         <RefusalNotice error={example.error} />
       </EmptyState>
-      <div className={style.emptyDrawing} aria-hidden="true"><DrawingView drawing={planView(sketched, 'us', { walk: false })} title="" /></div>
+      <div className={style.emptyDrawing}><RigThumbnail rig={sketched} ruleBook="us" /></div>
     </div>
   )
 }

@@ -13,7 +13,7 @@ export const settingsWords = {
   yard: 'The yard’s folder',
   yardText: 'Everything is kept here: rigs, surveys, photographs, reports. To back it up, copy the whole folder while the program is closed. Keep it out of folders that a cloud service synchronises.',
   version: 'Version {version}, check catalogue {catalogue}',
-  holds: '{rigs} rigs and {surveys} surveys',
+  holds: 'Rigs: {rigs}. Surveys: {surveys}.',
   saved: 'Saved',
   saving: 'Saving …',
   savedAtOnce: 'Every change is saved at once.',
