@@ -67,7 +67,6 @@ export const notSeenPart = (context: ReportContext): NotSeenLine[] =>
     reason: remarkOf(each, context),
   }))
 
-/** Every rule, standard or practice the criteria of this survey rest on, once, in walking order. */
-export const sourcesPart = ({ assessed, survey }: ReportContext): string[] => [
-  ...new Set(assessed.flatMap(({ check }) => sourcesOf(check, survey.ruleBook).map(saySource))),
-]
+/** Every rule, standard or practice the criteria of this survey rest on, once, in the order of their names. */
+export const sourcesPart = ({ assessed, survey }: ReportContext): string[] =>
+  [...new Set(assessed.flatMap(({ check }) => sourcesOf(check, survey.ruleBook).map(saySource)))].toSorted()

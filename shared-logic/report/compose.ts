@@ -9,7 +9,7 @@ import type { ReportDocument } from './document'
 import { findingsPart, threeThings } from './findings-part'
 import { photographsPart } from './photographs-part'
 import { planPart } from './plan-part'
-import { rigPart } from './rig-facts'
+import { rigLines, rigPart } from './rig-facts'
 import { sayInstant, surveyFacts } from './survey-facts'
 import { verdictPart } from './verdict-part'
 
@@ -27,7 +27,7 @@ export interface ReportInput {
 }
 
 type Head = Pick<ReportDocument, 'language' | 'paper' | 'number' | 'revision' | 'surveyId' | 'surveyDate' | 'issuedAt' | 'programVersion' | 'catalogueVersion' | 'ruleBook'
-  | 'labels' | 'title' | 'rigName' | 'reference' | 'surveyDateWords' | 'issuedWords' | 'surveyor' | 'survey' | 'ruleBookMeaning' | 'verdictWords'>
+  | 'labels' | 'title' | 'rigName' | 'rigLines' | 'reference' | 'surveyDateWords' | 'issuedWords' | 'surveyor' | 'survey' | 'ruleBookMeaning' | 'verdictWords'>
 
 const headOf = ({ survey, settings, number, revision, issuedAt, programVersion, words }: ReportInput, context: ReportContext): Head => ({
   language: words.report.language,
@@ -43,6 +43,7 @@ const headOf = ({ survey, settings, number, revision, issuedAt, programVersion, 
   labels: { ...words.report.labels },
   title: say(words.report.title, { number, rig: survey.rig.name }, context.units),
   rigName: survey.rig.name,
+  rigLines: rigLines(survey.rig, context),
   reference: say(words.report.reference, { number, revision }, context.units),
   surveyDateWords: sayDate(survey.surveyDate),
   issuedWords: sayInstant(issuedAt, survey.zone, context),

@@ -120,6 +120,8 @@ export const reportDocumentSchema = z.object({
   /** 'Condition report BW-2026-0007: Tern on its trailer'. */
   title: text,
   rigName: text,
+  /** What was surveyed, in a line for the trailer and one for the boat: make, year, numbers, rating. */
+  rigLines: z.array(text),
   /** 'BW-2026-0007, revision 2': for the footer. */
   reference: text,
   surveyDateWords: text,

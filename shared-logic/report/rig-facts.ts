@@ -3,6 +3,7 @@ import type { Rig } from '../rig/rig'
 import type { Trailer } from '../rig/trailer'
 import { formatQuantity } from '../units/convert'
 import type { Quantity } from '../units/quantity'
+import type { Words } from '../words/en'
 import { say } from '../words/say'
 import type { ReportContext } from './context'
 import type { Fact, ReportDocument } from './document'
@@ -73,6 +74,20 @@ const factsOf = <Of>(rows: readonly Row<Of>[], of: Of, context: ReportContext): 
     const value = show(of, context)
     return { label: context.words.fields[path] ?? path, value: value ?? context.words.report.notKnown, known: value !== undefined }
   })
+
+const inLine = (parts: readonly (string | undefined)[], words: Words): string => parts.filter((part) => part !== undefined && part !== '').join(', ') || words.report.notKnown
+
+const made = ({ maker, model }: Pick<Boat, 'maker' | 'model'>): string => [maker, model].filter((part) => part !== undefined).join(' ')
+
+/** What was surveyed, in a line each for trailer and boat: by these a reader of the first page knows the rig again. */
+export const rigLines = ({ trailer, boat }: Rig, { words, units }: ReportContext): string[] => {
+  const { rig } = words.report
+  const numbered = (template: string, number: string | undefined): string | undefined => (number === undefined ? undefined : say(template, { number }, units))
+  const rated = trailer.maximumMassKg === undefined ? undefined : say(rig.rated, { mass: { quantity: 'mass', si: trailer.maximumMassKg } }, units)
+  const trailerParts = [made(trailer), plain(trailer.builtYear), numbered(rig.number, trailer.identificationNumber), numbered(rig.registration, trailer.registration), rated]
+  const boatParts = boat === undefined ? [rig.noBoat] : [boat.name, made(boat), plain(boat.builtYear), numbered(rig.hullNumber, boat.hullIdentificationNumber)]
+  return [say(rig.trailerLine, { what: inLine(trailerParts, words) }, units), say(rig.boatLine, { what: inLine(boatParts, words) }, units)]
+}
 
 /** Trailer, running gear and boat, field by field; what nobody knows says so. */
 export const rigPart = (rig: Rig, context: ReportContext): ReportDocument['rig'] => {

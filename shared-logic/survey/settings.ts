@@ -3,6 +3,7 @@ import { ruleBookSchema } from '../rules/rule-book'
 import { unitSystemSchema } from '../units/quantity'
 
 export const paperSchema = z.enum(['A4', 'Letter'])
+export type Paper = z.infer<typeof paperSchema>
 export const themeSchema = z.enum(['as the system', 'day', 'night'])
 
 /** Kept in the yard. The surveyor's name is asked for once, when a report first needs it. */

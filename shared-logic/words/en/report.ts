@@ -96,7 +96,7 @@ export const reportWords = {
     toScale: 'Drawn to scale from the rig’s own figures, coupler up. Left on the page is left on the road.',
     sketch: 'A sketch, not to scale: lengths of this rig are not known. Coupler up; left on the page is left on the road.',
   },
-  rig: { trailer: 'Trailer', runningGear: 'Running gear and brakes', boat: 'Boat', noBoat: 'no boat recorded', tank: '{contents} {volume}' },
+  rig: { trailer: 'Trailer', runningGear: 'Running gear and brakes', boat: 'Boat', noBoat: 'no boat recorded', trailerLine: 'Trailer: {what}', boatLine: 'Boat: {what}', number: 'no. {number}', registration: 'registered {number}', rated: 'rated {mass}', hullNumber: 'hull no. {number}', tank: '{contents} {volume}' },
   leftOpen: 'Left open: not answered.',
   overruledFrom: 'By the rules {judged}; the surveyor decided {verdict}: {reason}',
   overruledUnjudged: 'The surveyor decided {verdict}: {reason}',

@@ -1,0 +1,52 @@
+import type { ReportDocument } from '../../shared-logic/report/document'
+import { attachData } from './accessible-pdf'
+import { drawCautions, drawMethod, drawSignature } from './back-matter'
+import { bookmarksOf } from './bookmarks'
+import { drawFindings } from './findings'
+import { drawFirstPage } from './first-page'
+import { drawFooters } from './footers'
+import { beginPart } from './headings'
+import { Sheet } from './page'
+import { drawPhotographs, drawRegister } from './photographs'
+import { Album } from './pictures'
+import { drawRig } from './rig-facts'
+import { drawNotSeen, drawStations } from './stations'
+import { styles } from './styles'
+
+/** Photographs that stand with no finding, and the register of all. A few are fetched at a time. */
+const drawPhotographPart = async (sheet: Sheet, document: ReportDocument, album: Album, bookmarks: ReturnType<typeof bookmarksOf>): Promise<void> => {
+  const { labels, photographs, findings } = document
+  const shown = new Set(findings.flatMap((finding) => finding.photographs))
+  const others = photographs.filter(({ number }) => !shown.has(number))
+  if (others.length > 0) {
+    beginPart(sheet, bookmarks, labels.otherPhotographs, 240)
+    for (let from = 0; from < others.length; from += 2) {
+      const row = others.slice(from, from + 2)
+      drawPhotographs(sheet, row, await album.open(row), labels)
+    }
+  }
+  beginPart(sheet, bookmarks, labels.register)
+  if (photographs.length === 0) sheet.paragraph(labels.noPhotographs, styles.body, sheet.whole)
+  else drawRegister(sheet, document)
+}
+
+/** Draws the whole report into an open PDF and ends it. */
+export const drawReport = async (pdf: PDFKit.PDFDocument, document: ReportDocument, pictureOf: (sha256: string) => Promise<Uint8Array>): Promise<void> => {
+  const sheet = new Sheet(pdf, document.paper)
+  const album = new Album(pdf, pictureOf)
+  const bookmarks = bookmarksOf(pdf, () => sheet.y)
+  bookmarks.add(document.reference)
+  drawFirstPage(sheet, document)
+  await drawFindings(sheet, document, bookmarks, (numbers) => album.open(document.photographs.filter(({ number }) => numbers.includes(number))))
+  drawRig(sheet, document, bookmarks)
+  drawStations(sheet, document, bookmarks)
+  drawNotSeen(sheet, document, bookmarks)
+  await drawPhotographPart(sheet, document, album, bookmarks)
+  drawCautions(sheet, document, bookmarks)
+  drawMethod(sheet, document, bookmarks)
+  drawSignature(sheet, document, bookmarks)
+  drawFooters(sheet, document)
+  sheet.tags.end()
+  attachData(pdf, document)
+  pdf.end()
+}

@@ -1,0 +1,110 @@
+import type { PhotographLine, ReportDocument } from '../../shared-logic/report/document'
+import type { Line } from './lines'
+import type { Sheet } from './page'
+import type { Picture, Pictures } from './pictures'
+import { hairline } from './colours'
+import { styles } from './styles'
+import { Table } from './tables'
+
+const gutter = 16
+/** Never blown up beyond what 120 dots an inch carry. */
+const leastDotsPerPoint = 120 / 72
+/** Tallest picture, and the least height it may be shrunk to so that it still stands on the page of its finding. */
+const tallest = 196
+const least = 136
+const missingHeight = 96
+
+interface SetPhotograph {
+  readonly photograph: PhotographLine
+  readonly picture: Picture | undefined
+  readonly x: number
+  readonly width: number
+  readonly height: number
+  readonly caption: readonly Line[]
+  readonly camera: readonly Line[]
+}
+
+const fit = (picture: Picture | undefined, width: number, height: number): { width: number; height: number } => {
+  if (picture === undefined) return { width, height: missingHeight }
+  const scale = Math.min(width / picture.widthPx, height / picture.heightPx, 1 / leastDotsPerPoint)
+  return { width: picture.widthPx * scale, height: picture.heightPx * scale }
+}
+
+const captionOf = ({ number, caption, subject }: PhotographLine, labels: ReportDocument['labels']): string =>
+  `${labels.photograph} ${number}${caption !== '' || subject !== '' ? `. ${[caption, subject].filter((part) => part !== '').join('; ')}` : ''}`
+
+const setPhotograph = (sheet: Sheet, photograph: PhotographLine, pictures: Pictures, labels: ReportDocument['labels'], x: number, width: number, height: number): SetPhotograph => {
+  const picture = pictures.get(photograph.sha256)
+  const camera = photograph.fromTheCamera === undefined ? [] : sheet.setter.lines(`${labels.fromTheCamera}: ${photograph.fromTheCamera}`, styles.label, width)
+  return { photograph, picture, x, ...fit(picture, width, height), caption: sheet.setter.lines(captionOf(photograph, labels), styles.small, width), camera }
+}
+
+const drawMissing = (sheet: Sheet, { x, width, height }: SetPhotograph, sentence: string): void => {
+  sheet.tags.decoration(() => {
+    sheet.pdf.lineWidth(0.5).strokeColor(hairline).rect(x, sheet.y, width, height).stroke()
+  })
+  sheet.place(sentence, styles.label, { x: x + 8, width: width - 16 }, sheet.y + 8)
+}
+
+const drawOne = (sheet: Sheet, set: SetPhotograph, labels: ReportDocument['labels'], captionTop: number, columnWidth: number): void => {
+  const { photograph, picture, x, width, height, caption, camera } = set
+  if (picture === undefined) drawMissing(sheet, set, labels.missingPicture)
+  else
+    sheet.tags.within('Figure', { alt: photograph.alternative, bbox: [x, sheet.y, x + width, sheet.y + height] }, () =>
+      sheet.tags.leaf(() => sheet.pdf.image(picture.image, x, sheet.y, { width, height })),
+    )
+  sheet.tags.within('Caption', {}, () =>
+    sheet.tags.leaf(() => {
+      const captionHeight = sheet.setLines(caption, styles.small, { x, width: columnWidth }, captionTop)
+      sheet.setLines(camera, styles.label, { x, width: columnWidth }, captionTop + captionHeight)
+    }),
+  )
+}
+
+const captionHeight = ({ caption, camera }: SetPhotograph): number => caption.length * styles.small.leading + camera.length * styles.label.leading
+
+const rowHeight = (set: readonly SetPhotograph[]): number => Math.max(...set.map(({ height }) => height)) + 4 + Math.max(...set.map(captionHeight))
+
+/** One row set to its size: a little smaller where only so much of the page is left. */
+const setRow = (sheet: Sheet, row: readonly PhotographLine[], pictures: Pictures, labels: ReportDocument['labels'], x: number, width: number): SetPhotograph[] => {
+  const set = (height: number): SetPhotograph[] => row.map((photograph, index) => setPhotograph(sheet, photograph, pictures, labels, x + index * (width + gutter), width, height))
+  const full = set(tallest)
+  const over = rowHeight(full) + 10 - sheet.room
+  const tall = Math.max(...full.map(({ height }) => height))
+  return over > 0 && tall - over >= least ? set(tall - over) : full
+}
+
+/** Photographs two in a row over the whole width, a single one under the text; picture and caption are never parted. */
+export const drawPhotographs = (sheet: Sheet, photographs: readonly PhotographLine[], pictures: Pictures, labels: ReportDocument['labels']): void => {
+  const single = photographs.length === 1
+  const width = (sheet.whole.width - gutter) / 2
+  for (let from = 0; from < photographs.length; from += 2) {
+    const set = setRow(sheet, photographs.slice(from, from + 2), pictures, labels, single ? sheet.text.x : sheet.whole.x, width)
+    const pictureHeight = Math.max(...set.map(({ height }) => height))
+    sheet.need(rowHeight(set) + 10)
+    sheet.skip(10)
+    for (const each of set) drawOne(sheet, each, labels, sheet.y + pictureHeight + 4, width)
+    sheet.y += rowHeight(set)
+  }
+}
+
+/** Number, what it shows, file, time from the camera and the beginning of its fingerprint, for every photograph. */
+export const drawRegister = (sheet: Sheet, { photographs, labels }: ReportDocument): void => {
+  new Table(sheet, [
+    { heading: labels.number, share: 0.08, align: 'right' },
+    { heading: labels.shows, share: 0.3 },
+    { heading: labels.fileName, share: 0.19 },
+    { heading: labels.fromTheCamera, share: 0.26 },
+    { heading: labels.fingerprint, share: 0.17 },
+  ]).draw(
+    photographs.map(({ number, caption, subject, fileName, fromTheCamera, sha256 }) => ({
+      cells: [
+        { text: String(number), style: styles.figures },
+        { text: [caption, subject].filter((part) => part !== '').join('; ') },
+        { text: fileName },
+        { text: fromTheCamera ?? '–', style: styles.figures },
+        { text: sha256.slice(0, 12), style: styles.figures },
+      ],
+    })),
+  )
+}
