@@ -4,6 +4,7 @@ import { join } from 'node:path'
 import { v7 } from 'uuid'
 import type { Desk } from '../../shared-logic/contract/contract'
 import { refuse } from '../../shared-logic/contract/refusal'
+import { fillExample } from '../example/fill-example'
 import { programVersion } from '../program-version'
 import { openShelf, type PictureSize, type Shelf } from '../photos/shelf'
 import { writeReport } from '../report/write-report'
@@ -104,7 +105,7 @@ export const openDesk = async (folder: string, options: OpenOptions = {}): Promi
   const swept = (): Promise<unknown> => house.swept().catch(onFault)
   const writer = options.writeReport ?? writeReport
   const desk = makeDesk({
-    yard, clock, newId, zone, version, ...(options.fillExample && { fillExample: options.fillExample }),
+    yard, clock, newId, zone, version, fillExample: options.fillExample ?? fillExample,
     shelf: { ...shelf, take: (bytes, fileName) => swept().then(() => shelf.take(bytes, fileName)) },
     writeReport: (...given) => swept().then(() => writer(...given)),
   })

@@ -15,7 +15,7 @@ export interface Parts {
   readonly zone: string
   readonly version: string
   /** Fills an empty yard with the example, through the desk like anybody. */
-  readonly fillExample?: (desk: Desk) => Promise<void>
+  readonly fillExample: (desk: Desk) => Promise<void>
 }
 
 /** The procedures of one noun: `Procedures<'rigs'>` are 'rigs.list', 'rigs.get' and so on. */

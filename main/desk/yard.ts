@@ -18,7 +18,6 @@ export const yardProcedures = ({ yard, clock, zone, version, fillExample }: Part
   'yard.openExample': async () => {
     const { rigCount, surveyCount } = await yard.read(countYard)
     if (rigCount + surveyCount > 0) refuse('yard.not-empty')
-    if (fillExample === undefined) return refuse('yard.no-example')
     await fillExample(desk())
     return { rigCount: (await yard.read(countYard)).rigCount }
   },

@@ -1,4 +1,5 @@
-import { accessSync, constants } from 'node:fs'
+import { accessSync, constants, existsSync } from 'node:fs'
+import { dirname } from 'node:path'
 import { Refusal } from '../../shared-logic/contract/refusal'
 
 const codeOf = (error: unknown): string | undefined =>
@@ -16,9 +17,11 @@ export const saysDamaged = (error: unknown): boolean => {
   return code !== undefined && (code.startsWith('SQLITE_CORRUPT') || code === 'SQLITE_NOTADB')
 }
 
+const nearestThere = (folder: string): string => (existsSync(folder) || dirname(folder) === folder ? folder : nearestThere(dirname(folder)))
+
 const canWrite = (folder: string): boolean => {
   try {
-    accessSync(folder, constants.W_OK)
+    accessSync(nearestThere(folder), constants.W_OK)
     return true
   } catch {
     return false
@@ -29,7 +32,8 @@ const canWrite = (folder: string): boolean => {
 const refusalCode = (code: string, folder: string): string | undefined => {
   if (code === 'SQLITE_FULL' || code === 'ENOSPC' || code === 'EDQUOT') return 'disk.full'
   if (code.startsWith('SQLITE_READONLY') || code === 'EROFS' || code === 'EACCES' || code === 'EPERM') return 'disk.read-only'
-  if (code.startsWith('SQLITE_CANTOPEN')) return canWrite(folder) ? 'disk.cannot-open' : 'disk.read-only'
+  // Node answers ENOENT when a folder cannot be made on a read-only disk.
+  if (code.startsWith('SQLITE_CANTOPEN') || code === 'ENOENT') return canWrite(folder) ? 'disk.cannot-open' : 'disk.read-only'
   if (code.startsWith('SQLITE_IOERR') || code === 'EIO') return 'disk.failing'
   if (code === 'ENOTDIR' || code === 'EEXIST') return 'disk.not-a-folder'
   return undefined

@@ -13,7 +13,7 @@ export const rigs: Migration = {
       saved_at TEXT NOT NULL,
       removed_at TEXT
     ) STRICT;
-    CREATE INDEX rigs_by_name ON rigs (sort_name, id) WHERE removed_at IS NULL;
+    CREATE INDEX rigs_by_name ON rigs (sort_name, id, removed_at) WHERE removed_at IS NULL;
 
     CREATE VIRTUAL TABLE rigs_search USING fts5 (search_text, content = 'rigs', content_rowid = 'serial', tokenize = 'trigram');
     CREATE TRIGGER rigs_search_insert AFTER INSERT ON rigs BEGIN

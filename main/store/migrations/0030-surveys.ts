@@ -32,8 +32,8 @@ export const surveys: Migration = {
       CHECK (status = 'under way' OR revision > 0),
       CHECK (discarded_at IS NULL OR revision = 0)
     ) STRICT;
-    CREATE INDEX surveys_by_date ON surveys (survey_date DESC, id DESC) WHERE discarded_at IS NULL;
-    CREATE INDEX surveys_by_rig ON surveys (rig_id, survey_date DESC, id DESC) WHERE discarded_at IS NULL;
+    CREATE INDEX surveys_by_date ON surveys (survey_date DESC, id DESC, discarded_at) WHERE discarded_at IS NULL;
+    CREATE INDEX surveys_by_rig ON surveys (rig_id, survey_date DESC, id DESC, discarded_at) WHERE discarded_at IS NULL;
 
     CREATE TABLE frozen_rigs (
       survey_id TEXT PRIMARY KEY REFERENCES surveys (id),
