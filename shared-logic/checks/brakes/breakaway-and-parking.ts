@@ -1,18 +1,28 @@
+import { brakeThresholds, callsForBrakes } from '../../rules/brake-thresholds'
 import { breakawayBatteryV, breakawayHoldS } from '../../rules/breakaway'
 import { commercialRule, commonPractice, published, ukBrakeGuide } from '../../rules/running-gear-sources'
 import { measured } from '../../units/quantity'
-import { advisory, choiceCheck, failed, notApplicable, numberOf, passed, unseen } from '../builders'
-import type { Check } from '../check'
+import { advisory, choiceCheck, failed, notApplicable, numberOf, passed, textOf, unseen } from '../builders'
+import type { Check, JudgeContext } from '../check'
 import { allOf, braked, brakedBy, underRuleBook } from '../equipment'
+
+/** A breakaway is called for where brakes are; of a light trailer, or one of unknown mass, that is not sure. */
+const missingCable = ({ rig: { trailer }, ruleBook }: JudgeContext): string => {
+  if (trailer.brakes === undefined) return 'missing, brakes not known'
+  if (ruleBook === 'eu') return 'missing'
+  const called = trailer.maximumMassKg !== undefined && callsForBrakes(brakeThresholds['federal benchmark'], trailer.maximumMassKg) === true
+  return called ? 'missing' : 'missing, not surely called for'
+}
 
 /** What holds the trailer when it is parked, and when it has come off. */
 export const breakawayAndParkingChecks: readonly Check[] = [
-  choiceCheck({
+  {
     id: 'brakes.breakaway-cable',
     station: 'brakes',
     positions: 'once',
     applies: braked,
     photograph: true,
+    fields: [{ kind: 'choice', id: 'cable', options: ['free, to its own anchor', 'pin or lever stiff', 'hooked to the chains', 'looped over the ball', 'frayed or kinked', 'missing'] }],
     outcomes: {
       'free, to its own anchor': passed,
       'pin or lever stiff': advisory('before next trip'),
@@ -20,9 +30,15 @@ export const breakawayAndParkingChecks: readonly Check[] = [
       'looped over the ball': failed('before it is towed'),
       'frayed or kinked': failed('before it is towed'),
       missing: failed('before it is towed'),
+      'missing, not surely called for': advisory('before next trip'),
+      'missing, brakes not known': unseen,
+    },
+    judge: (values, context) => {
+      const cable = textOf(values, 'cable')
+      return cable === undefined ? undefined : { outcome: cable === 'missing' ? missingCable(context) : cable }
     },
     sources: { us: [commercialRule('393.43(d)'), commonPractice], eu: [ukBrakeGuide, published('UK tow ball guides', 'breakaway cable not over the ball')] },
-  }),
+  },
   {
     id: 'brakes.breakaway-hold',
     station: 'brakes',
@@ -55,12 +71,13 @@ export const breakawayAndParkingChecks: readonly Check[] = [
     },
     sources: [commonPractice],
   },
-  choiceCheck({
+  {
     id: 'brakes.parking',
     station: 'brakes',
     positions: 'once',
     applies: allOf(underRuleBook('eu'), braked),
     caution: true,
+    fields: [{ kind: 'choice', id: 'holds', options: ['holds on the slope', 'lever travels far', 'holds on one side', 'does not hold', 'not fitted', 'not tried'] }],
     outcomes: {
       'holds on the slope': passed,
       'lever travels far': advisory('before next trip'),
@@ -68,9 +85,14 @@ export const breakawayAndParkingChecks: readonly Check[] = [
       'does not hold': failed('before it is towed'),
       'not fitted': failed('before it is towed'),
       'not tried': unseen,
+      'not fitted, brakes not known': unseen,
+    },
+    judge: (values, { rig }) => {
+      const holds = textOf(values, 'holds')
+      return holds === undefined ? undefined : { outcome: holds === 'not fitted' && rig.trailer.brakes === undefined ? 'not fitted, brakes not known' : holds }
     },
     sources: [ukBrakeGuide],
-  }),
+  },
   choiceCheck({
     id: 'brakes.chocks',
     station: 'brakes',

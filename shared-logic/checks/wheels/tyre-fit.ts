@@ -57,7 +57,7 @@ export const tyreFitChecks: readonly Check[] = [
     drawing: 'tyre sidewall',
     fields: [{ kind: 'text', id: 'size', maxLength: 40 }],
     outcomes: { 'as the record': passed, differs: advisory('before next trip'), 'nothing to compare': unseen },
-    judge: (values, { rig }) => {
+    judge: (values, { rig }): Found | undefined => {
       const size = textOf(values, 'size')
       if (size === undefined) return undefined
       const wanted = rig.trailer.tyre?.size

@@ -14,6 +14,8 @@ export const breakawayAndParkingWords: StationCheckWords = {
       'looped over the ball': { option: 'Looped over the ball', because: 'The cable is looped over the ball: it comes off with the coupling.', remedy: 'Fix it to the vehicle by an anchor of its own before it is towed.' },
       'frayed or kinked': { option: 'Frayed or kinked', because: 'The cable is frayed or kinked.', remedy: 'Renew it before it is towed.' },
       missing: { option: 'Missing', because: 'There is no breakaway cable.', remedy: 'Fit one, and try it, before it is towed.' },
+      'missing, not surely called for': { because: 'There is no breakaway cable; whether one is called for turns on the maximum mass and on state law.', remedy: 'Fit one: a braked trailer should stop by itself when it comes off.' },
+      'missing, brakes not known': { because: 'There is no breakaway cable; whether one is called for cannot be worked out, because the kind of brakes is not known.' },
     },
   },
   'brakes.breakaway-hold': {
@@ -58,6 +60,7 @@ export const breakawayAndParkingWords: StationCheckWords = {
       'does not hold': { option: 'Does not hold', because: 'The parking brake does not hold.', remedy: 'Mend it before it is towed; chock it until then.' },
       'not fitted': { option: 'Not fitted', because: 'There is no parking brake.', remedy: 'Have one fitted before it is towed.' },
       'not tried': { option: 'Not tried', because: 'The parking brake was not tried.' },
+      'not fitted, brakes not known': { because: 'There is no parking brake; whether one is called for cannot be worked out, because the kind of brakes is not known.' },
     },
   },
   'brakes.chocks': {

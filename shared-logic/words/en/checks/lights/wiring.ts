@@ -1,0 +1,86 @@
+import type { StationCheckWords } from '../../../check-words'
+
+export const wiringWords: StationCheckWords = {
+  'lights.wiring-run': {
+    title: 'Wiring along the frame',
+    question: 'Is the wiring clipped, covered and whole along its run?',
+    how: 'Follow it from plug to last lamp, hand along the loom, closest where it bends at tilt hinge and tongue, and under the bunks.',
+    criterion: 'Clipped, not frayed, pinched or bare.',
+    consequence: 'A chafed wire shorts in the rain and takes all lamps with it.',
+    outcomes: {
+      'clipped and whole': { option: 'Clipped and whole', because: 'The wiring is clipped and whole.' },
+      hanging: { option: 'Hanging', because: 'The wiring hangs.', remedy: 'Clip it clear of road, wheels and rollers before the next trip.' },
+      'cover cracked': { option: 'Cover cracked', because: 'The loom’s cover is cracked.', remedy: 'Sleeve or renew it within a month.' },
+      'chafed or frayed': { option: 'Chafed or frayed', because: 'The wiring is chafed or frayed.', remedy: 'Renew that length, with sealed joints, before the next trip.' },
+      pinched: { option: 'Pinched', because: 'The wiring is pinched.', remedy: 'Free it, renew what is damaged, and reroute it before the next trip.' },
+      'bare conductor': { option: 'Bare conductor', because: 'Bare conductor is to be seen.', remedy: 'Unplug it and renew that length before it is towed.' },
+    },
+  },
+  'lights.wiring-joints': {
+    title: 'Wiring joints',
+    question: 'Are the joints sealed and sound?',
+    how: 'Tug each joint; look into open ones for green and white.',
+    criterion: 'Soldered or crimped, and sealed with lined heat-shrink.',
+    consequence: 'Salt water creeps along the strands for feet from one open joint.',
+    outcomes: {
+      sealed: { option: 'Sealed', because: 'The joints are sealed.' },
+      'taped or twisted': { option: 'Taped or twisted', because: 'Joints are only twisted or taped.', remedy: 'Renew them with sealed crimps within a month.' },
+      'clip-on taps': { option: 'Clip-on taps', because: 'Clip-on taps cut the strands and let water in.', remedy: 'Renew them with sealed crimps at the next service.' },
+      'green with corrosion': { option: 'Green with corrosion', because: 'Joints are green with corrosion.', remedy: 'Cut back to bright copper and join anew before the next trip.' },
+      loose: { option: 'Loose', because: 'A joint is loose.', remedy: 'Join it anew before it is towed.' },
+    },
+  },
+  'lights.wiring-entries': {
+    title: 'Wiring through metal',
+    question: 'Is the wiring guarded where it goes through metal?',
+    how: 'Look at every hole in tongue, rails and lamp brackets.',
+    criterion: 'A grommet or sleeve in every hole.',
+    consequence: 'A hole’s edge saws through the loom mile by mile.',
+    outcomes: {
+      'grommets in place': { option: 'Grommets in place', because: 'Every hole has its grommet.' },
+      'no entries into metal': { option: 'None goes through metal', because: 'The wiring goes through no metal.' },
+      'grommet missing': { option: 'Grommet missing', because: 'A grommet is missing.', remedy: 'Fit one within a month.' },
+      'cut into by the edge': { option: 'Cut into', because: 'An edge has cut into the wiring.', remedy: 'Renew that length and fit a grommet before the next trip.' },
+    },
+  },
+  'lights.earth-connection': {
+    title: 'Earth connection',
+    question: 'Is there an earth wire from the plug, and is its terminal clean and tight?',
+    how: 'Follow the white wire from the plug to the frame, and each lamp’s own earth. Uncouple and try the lamps: they must work without the ball.',
+    criterion: 'An earth through the plug, clean and tight; never only through the ball. On aluminium frames a wire to each lamp.',
+    consequence: 'A bad earth makes lamps dim, or light each other.',
+    outcomes: {
+      'clean and tight': { option: 'Clean and tight', because: 'The earth connection is clean and tight.' },
+      'rusted or loose': { option: 'Rusted or loose', because: 'The earth connection is rusted or loose.', remedy: 'Clean to bright metal, refit with a new terminal, and coat it, before the next trip.' },
+      'only through the ball': { option: 'Only through the ball', because: 'The lamps earth only through the ball.', remedy: 'Run an earth wire through the plug before the next trip.' },
+      'not found': { option: 'Not found', because: 'The earth connection was not found.' },
+    },
+  },
+  'lights.voltage-drop': {
+    title: 'Voltage at the farthest lamp',
+    question: 'What is the voltage at the plug, and at the farthest lamp, with the lamps on?',
+    how: 'All lamps on: measure between feed and return in the plug, then at the farthest lamp between its feed and its own earth.',
+    criterion: 'Not more than 0.5 V lost is good; over 1.0 V is attended to. No published limit was found.',
+    consequence: 'Lost volts are dim lamps now and a dead circuit soon.',
+    fields: { plug: { label: 'At the plug' }, lamp: { label: 'At the lamp' } },
+    outcomes: {
+      good: { because: '{drop} lost.' },
+      fair: { because: '{drop} lost.', remedy: 'Clean plug and earth at the next service.' },
+      attend: { because: '{drop} lost, over 1 V.', remedy: 'Find the bad joint or earth before the next trip.' },
+      impossible: { because: 'More at the lamp than at the plug: the readings do not belong together.' },
+    },
+  },
+  'lights.unplugged': {
+    title: 'Unplugged before launching',
+    question: 'Is the plug pulled before the trailer goes into the water?',
+    how: 'Ask who launches. Look for lamps cracked by cold water and for green bulbs.',
+    criterion: 'Pulled before every launch, and the lamps left to cool.',
+    consequence: 'Hot bulbs crack in cold water; live wires corrode at once.',
+    outcomes: {
+      'always unplugged': { option: 'Always', because: 'The plug is always pulled before launching.' },
+      'sealed lamps, left plugged': { option: 'No, sealed lamps', because: 'The lamps are sealed, but stay plugged in under water: live joints corrode.', remedy: 'Pull the plug before launching.' },
+      'left plugged': { option: 'No', because: 'The trailer is launched plugged in.', remedy: 'Pull the plug and let the lamps cool before launching.' },
+      'not known': { option: 'Not known', because: 'Nobody could say.' },
+    },
+  },
+}
