@@ -1,8 +1,14 @@
 import { readFile, stat } from 'node:fs/promises'
 import { resolve } from 'node:path'
-import { refuse } from '../../shared-logic/contract/refusal'
+import type { z } from 'zod'
+import { checkOf } from '../../shared-logic/checks/catalogue'
+import { Refusal, refuse } from '../../shared-logic/contract/refusal'
 import { refuseFaults } from '../../shared-logic/survey/check-survey-file'
+import { settingsOfFile } from '../../shared-logic/survey/file-to-survey'
 import { surveyFileSchema, type SurveyFile } from '../../shared-logic/survey/survey-file'
+import { refuseProblems } from '../desk/answer-problems'
+import { refusalOfIssues } from '../desk/input-refusal'
+import { localDate } from '../desk/local-date'
 import type { Given } from './command'
 
 const limitBytes = 8_000_000
@@ -22,19 +28,37 @@ const parsed = (text: string, named: string): unknown => {
   }
 }
 
-/** The date where the survey is judged, ISO: a survey of tomorrow is refused. */
-const localDate = (now: Date): string =>
-  [now.getFullYear(), String(now.getMonth() + 1).padStart(2, '0'), String(now.getDate()).padStart(2, '0')].join('-')
+/** A field that is misspelt would otherwise be left away without a word. */
+const refuseUnknownField = ([issue]: readonly z.core.$ZodIssue[]): void => {
+  if (issue?.code !== 'unrecognized_keys') return
+  const field = [...issue.path.map(String), issue.keys[0] ?? ''].join('.')
+  refuse('survey-file.unknown-field', { field }, field)
+}
+
+/** Refuses a value that its check's field cannot hold, naming the answer it stands in. */
+const refuseValues = (file: SurveyFile): void =>
+  file.answers.forEach((answer, index) => {
+    const check = checkOf(answer.check)
+    if (!check) return
+    try {
+      refuseProblems(check, answer.values, file.surveyDate, settingsOfFile(file).units)
+    } catch (fault) {
+      if (!(fault instanceof Refusal)) throw fault
+      const field = `answers.${index} (${answer.check}, ${answer.position}), ${fault.data.field?.slice(check.id.length + 1) ?? ''}`
+      throw new Refusal({ ...fault.data, field: `answers.${index}`, values: { ...fault.data.values, field } }, { cause: fault })
+    }
+  })
 
 /** Reads and checks a survey file; refuses with the field, what is wrong and what would be right. */
 export const readSurveyFile = async (named: string, { workingFolder, now }: Given): Promise<SurveyFile> => {
   const value = parsed(await textOf(resolve(workingFolder, named), named), named)
-  const result = surveyFileSchema.safeParse(value)
+  const result = surveyFileSchema.safeParse(value, { reportInput: true })
   if (!result.success) {
-    const [issue] = result.error.issues
-    const field = issue?.path.join('.') ?? ''
-    return refuse('survey-file.not-as-described', { file: named, field: field === '' ? '(the whole)' : field, problem: issue?.message ?? '' }, field)
+    refuseUnknownField(result.error.issues)
+    const { code, values, field } = refusalOfIssues(result.error.issues)
+    return refuse(code, { ...values, field: field ?? named }, field)
   }
-  refuseFaults(result.data, localDate(now()))
+  refuseFaults(result.data, localDate(now(), Intl.DateTimeFormat().resolvedOptions().timeZone))
+  refuseValues(result.data)
   return result.data
 }

@@ -1,6 +1,6 @@
 import { existsSync } from 'node:fs'
 import { writeFile } from 'node:fs/promises'
-import { resolve } from 'node:path'
+import { dirname, resolve } from 'node:path'
 import { refuse } from '../../shared-logic/contract/refusal'
 import { en } from '../../shared-logic/words/en'
 import { asDiskRefusal } from '../store/disk-refusals'
@@ -16,6 +16,7 @@ const wrote = (file: string, json: Record<string, unknown>): Answer => ({ lines:
 const outputFor = (given: Given, fallback: string): string => {
   const file = resolve(given.workingFolder, given.output ?? fallback)
   if (existsSync(file)) refuse('cli.file-exists', { file })
+  if (!existsSync(dirname(file))) refuse('cli.file-not-writable', { file })
   return file
 }
 

@@ -17,8 +17,8 @@ export type RefusalData = z.infer<typeof refusalSchema>
 /** Thrown at a door or in the desk when input cannot be taken; nothing has been written then. */
 export class Refusal extends Error {
   override readonly name = 'Refusal'
-  constructor(readonly data: RefusalData) {
-    super(data.code)
+  constructor(readonly data: RefusalData, options?: ErrorOptions) {
+    super(data.code, options)
   }
 }
 

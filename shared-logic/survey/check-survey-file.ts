@@ -1,5 +1,4 @@
 import { catalogue, checkOf } from '../checks/catalogue'
-import { problemsOf } from '../checks/parse-values'
 import { refuse } from '../contract/refusal'
 import { askedChecks } from './assess'
 import { placeKey } from './keys'
@@ -29,15 +28,12 @@ const refuseAnswers = (file: SurveyFile, asked: Asked): void => {
     const key = placeKey(answer.check, answer.position)
     if (seen.has(key)) refuse('survey-file.answered-twice', { check: answer.check, position: answer.position }, field)
     seen.add(key)
-    const check = checkOf(answer.check)
-    const [problem] = check ? problemsOf(check, answer.values, file.surveyDate) : []
-    if (problem) refuse('survey-file.value', { check: answer.check, position: answer.position, field: problem.field, problem: problem.code }, `${field}.values.${problem.field}`)
   })
 }
 
 /**
  * Refuses what the schema cannot see: a date still to come, a check or position that this rig is not asked, an answer
- * given twice, a value its field cannot hold. `today` is the local date, ISO.
+ * given twice. Values are looked at apart. `today` is the local date, ISO.
  */
 export const refuseFaults = (file: SurveyFile, today: string): void => {
   if (file.surveyDate > today) refuse('survey-file.in-the-future', { date: file.surveyDate, today }, 'surveyDate')
