@@ -30,14 +30,16 @@ export const ReopenSurvey = ({ survey, newest }: ReopenSurveyProps) => {
         <LinkButton to={`/surveys/${survey.id}`}>{said.toWalk}</LinkButton>
       </section>
     )
-  const send = (): void => reopen.mutate({ surveyId: survey.id }, { onSuccess: () => navigate(`/surveys/${survey.id}`), onError: () => setAsking(false) })
+  const send = (): void => {
+    if (!reopen.isPending) reopen.mutate({ surveyId: survey.id }, { onSuccess: () => navigate(`/surveys/${survey.id}`), onError: () => setAsking(false) })
+  }
   return (
     <section className={style.reopen}>
       <Button onPress={() => setAsking(true)}>{said.reopen}</Button>
       <RefusalNotice error={reopen.error} onRetry={send} />
       <Dialog
         title={said.reopenTitle} isOpen={isAsking} onClose={() => setAsking(false)}
-        actions={<><Button onPress={() => setAsking(false)}>{said.cancel}</Button><Button kind="primary" isPending={reopen.isPending} onPress={send}>{said.reopenConfirm}</Button></>}
+        actions={<><Button onPress={() => setAsking(false)}>{said.cancel}</Button><Button kind="primary" onPress={send}>{said.reopenConfirm}</Button></>}
       >
         <p>{say(said.reopenExplain, { revision: newest.revision + 1 }, units)}</p>
       </Dialog>

@@ -30,18 +30,20 @@ export const IssueReport = ({ survey, openCount }: IssueReportProps) => {
   const [step, setStep] = useState<'name' | 'confirm'>()
   if (survey.status === 'issued') return <LinkButton to={`/surveys/${survey.id}/report`} kind="primary" isWide>{walk.toReport}</LinkButton>
   const begin = (): void => setStep(settings.data !== undefined && settings.data.settings.surveyorName === '' ? 'name' : 'confirm')
-  const send = (): void =>
+  const send = (): void => {
+    if (issue.isPending) return
     issue.mutate({ surveyId: survey.id }, { onSuccess: () => navigate(`/surveys/${survey.id}/report`), onError: (error) => setStep(wantsName(error) ? 'name' : undefined) })
+  }
   const title = openCount === 0 ? review.confirmTitleNone : openCount === 1 ? review.confirmTitleOne : say(review.confirmTitle, { count: openCount }, units)
   return (
     <section aria-label={review.issue} className={style.issue}>
-      <Button kind="primary" isWide onPress={begin} isPending={issue.isPending}>{issue.isPending ? review.issuing : review.issue}</Button>
+      <Button kind="primary" isWide onPress={begin}>{issue.isPending ? review.issuing : review.issue}</Button>
       <p className={style.soft}>{review.issueExplain}</p>
       {issue.error && !wantsName(issue.error) && <RefusalNotice error={issue.error} onRetry={send} />}
       {step === 'name' && settings.data && <WhoSigns settings={settings.data.settings} onKept={() => setStep('confirm')} onClose={() => setStep(undefined)} />}
       <Dialog
         title={title} isOpen={step === 'confirm'} isAlert onClose={() => setStep(undefined)}
-        actions={<><Button onPress={() => setStep(undefined)}>{review.cancel}</Button><Button kind="primary" isPending={issue.isPending} onPress={send}>{issue.isPending ? review.issuing : review.confirm}</Button></>}
+        actions={<><Button onPress={() => setStep(undefined)}>{review.cancel}</Button><Button kind="primary" onPress={send}>{issue.isPending ? review.issuing : review.confirm}</Button></>}
       >
         {openCount > 0 && <p>{review.confirmOpen}</p>}
         <p>{review.confirmFrozen}</p>

@@ -24,13 +24,13 @@ export const WhoSigns = ({ settings, onKept, onClose }: WhoSignsProps) => {
   const save = useMutationOf('settings.save')
   const keep = (): void => {
     setTried(true)
-    if (name.trim() === '') return
+    if (name.trim() === '' || save.isPending) return
     save.mutate({ settings: { ...settings, surveyorName: name.trim(), surveyorAddress: address.trim(), surveyorContact: contact.trim() } }, { onSuccess: onKept })
   }
   return (
     <Dialog
       title={review.whoTitle} isOpen onClose={onClose}
-      actions={<><Button onPress={onClose}>{review.cancel}</Button><Button kind="primary" isPending={save.isPending} onPress={keep}>{review.whoConfirm}</Button></>}
+      actions={<><Button onPress={onClose}>{review.cancel}</Button><Button kind="primary" onPress={keep}>{review.whoConfirm}</Button></>}
     >
       <p className={style.soft}>{review.whoExplain}</p>
       <form className={style.form} onSubmit={(event) => { event.preventDefault(); keep() }}>

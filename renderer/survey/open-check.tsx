@@ -59,7 +59,7 @@ export const OpenCheck = ({ walk, photographs, areKeysOn, onHelp, hasMoved }: Op
         <header className={style.head}>
           <h3 id="open-check" ref={heading} tabIndex={-1} className={style.name}>
             {title}
-            {place !== '' && <span className={style.place}> {place}</span>}
+            {place !== '' && <span className={style.place}>{place}</span>}
           </h3>
           <p className={style.question}>{own.question}</p>
         </header>

@@ -1,3 +1,4 @@
+import { useEffect, useRef } from 'react'
 import { say } from '../../shared-logic/words/say'
 import { sentenceOf } from '../client/sentence-of'
 import { Button } from '../parts/button'
@@ -31,10 +32,23 @@ export const PhotographNews = ({ photographs }: PhotographNewsProps) => {
   )
 }
 
+/** A batch that went in whole needs no answer: its line goes by itself. */
+const goneAfterMs = 6000
+
 const BatchNews = ({ photographs: { batch, cancel, dismiss } }: PhotographNewsProps) => {
   const words = useWords()
   const units = useUnits()
   const said = words.screens.survey.photographs
+  const isQuiet = batch?.state === 'finished' && batch.refused.length === 0
+  const latest = useRef(dismiss)
+  useEffect(() => {
+    latest.current = dismiss
+  })
+  useEffect(() => {
+    if (!isQuiet) return undefined
+    const timer = setTimeout(() => latest.current(), goneAfterMs)
+    return () => clearTimeout(timer)
+  }, [isQuiet])
   if (batch === undefined) return null
   const { done, taken, total } = batch
   if (batch.state === 'running')
@@ -53,7 +67,7 @@ const BatchNews = ({ photographs: { batch, cancel, dismiss } }: PhotographNewsPr
           <ul>{batch.refused.map((each) => <li key={each.fileName} className={style.refused}>{sentenceWithName(each.fileName, sentenceOf(words, each.problem), said.refused)}</li>)}</ul>
         )}
       </div>
-      <Button onPress={dismiss}>{said.dismiss}</Button>
+      {!isQuiet && <Button onPress={dismiss}>{said.dismiss}</Button>}
     </output>
   )
 }

@@ -45,18 +45,24 @@ export const PhotographViewer = ({ list, viewedId, onView, onClose, photographs 
       title={name} isOpen isWide onClose={onClose}
       actions={<>{photographs && <Button onPress={remove}>{said.remove}</Button>}<Button kind="primary" onPress={onClose}>{said.close}</Button></>}
     >
-      {/* oxlint-disable-next-line jsx-a11y/no-noninteractive-tabindex -- an enlarged picture is scrolled by the arrow keys */}
-      <section className={style.frame} aria-label={name} tabIndex={0}>
-        <img src={photographAddress(photograph.sha256, 'large')} alt={name} className={style.large} style={{ width: `${(zooms[zoom] ?? 1) * 100}%`, maxHeight: zoom === 0 ? '60dvh' : 'none' }} />
-      </section>
-      <div className={style.tools}>
-        <Button kind="quiet" isDisabled={index === 0} onPress={() => step(-1)}>{said.previous}</Button>
-        <Button kind="quiet" isDisabled={zoom === 0} onPress={() => setZoom(zoom - 1)}>{said.zoomOut}</Button>
-        <Button kind="quiet" isDisabled={zoom === zooms.length - 1} onPress={() => setZoom(zoom + 1)}>{said.zoomIn}</Button>
-        <Button kind="quiet" isDisabled={index === list.length - 1} onPress={() => step(1)}>{said.next}</Button>
+      <div className={style.viewer}>
+        <div className={style.picture}>
+          {/* oxlint-disable-next-line jsx-a11y/no-noninteractive-tabindex -- an enlarged picture is scrolled by the arrow keys */}
+          <section className={style.frame} aria-label={name} tabIndex={0}>
+            <img src={photographAddress(photograph.sha256, 'large')} alt={name} className={style.large} style={{ width: `${(zooms[zoom] ?? 1) * 100}%`, maxHeight: zoom === 0 ? '58dvh' : 'none' }} />
+          </section>
+          <div className={style.tools}>
+            <Button kind="quiet" isDisabled={index === 0} onPress={() => step(-1)}>{said.previous}</Button>
+            <Button kind="quiet" isDisabled={zoom === 0} onPress={() => setZoom(zoom - 1)}>{said.zoomOut}</Button>
+            <Button kind="quiet" isDisabled={zoom === zooms.length - 1} onPress={() => setZoom(zoom + 1)}>{said.zoomIn}</Button>
+            <Button kind="quiet" isDisabled={index === list.length - 1} onPress={() => step(1)}>{said.next}</Button>
+          </div>
+        </div>
+        <div className={style.words}>
+          {photographs && <CaptionField key={photograph.id} photograph={photograph} photographs={photographs} />}
+          <FromCamera photograph={photograph} />
+        </div>
       </div>
-      {photographs && <CaptionField key={photograph.id} photograph={photograph} photographs={photographs} />}
-      <FromCamera photograph={photograph} />
     </Dialog>
   )
 }

@@ -1,4 +1,5 @@
-import { useMemo } from 'react'
+import { useMemo, type CSSProperties } from 'react'
+import type { Drawing } from '../../shared-logic/drawings/drawing'
 import { planView } from '../../shared-logic/drawings/plan-view'
 import { findingsOf } from '../../shared-logic/survey/findings'
 import { checkAtPosition } from '../../shared-logic/survey/walk'
@@ -18,6 +19,9 @@ interface RigMapProps {
 
 const stationPrefix = 'station '
 
+/** The stylesheet keeps the whole drawing in sight by it. */
+const aspectOf = ({ viewBox: [, , width, height] }: Drawing): CSSProperties => ({ ['--aspect' as string]: width / height })
+
 /** The way round: the rig from above, stations as stops on the walk, findings marked where they are, the parts of this station to tap. */
 export const RigMap = ({ walk, onGone }: RigMapProps) => {
   const words = useWords()
@@ -33,7 +37,7 @@ export const RigMap = ({ walk, onGone }: RigMapProps) => {
     onGone?.()
   }
   return (
-    <figure className={style.map}>
+    <figure className={style.map} style={aspectOf(drawing)}>
       <DrawingView drawing={drawing} title={said.drawing} marks={marks} stops={stops} current={`${stationPrefix}${walk.stop.station}`} onPlace={go} />
       <figcaption className={style.caption}>{drawing.toScale ? said.drawingHelp : `${said.notToScale} ${said.drawingHelp}`}</figcaption>
     </figure>
@@ -63,7 +67,7 @@ const useStops = (walk: Walk): DrawingStop[] => {
     const own = walk.stop.checks.filter((each) => each.position === position)
     const name = sayPosition(position, walk.survey.rig.trailer.axleCount)
     const open = own.filter((each) => each.open).length
-    return { place: position, look: 'target', face: null, done: open === 0, label: `${words.stations[walk.stop.station]}, ${name}, ${open === 0 ? said.allDone : say(said.openCount, { count: open }, units)}` }
+    return { place: position, look: 'target', face: position === walk.current.position ? <span className={style.here} /> : null, done: open === 0, label: `${words.stations[walk.stop.station]}, ${name}, ${open === 0 ? said.allDone : say(said.openCount, { count: open }, units)}${position === walk.current.position ? `, ${said.here}` : ''}` }
   })
   return [...stations, ...targets]
 }

@@ -53,7 +53,7 @@ const StartForm = ({ rigId, today, ruleBook: usual }: StartFormProps) => {
   const begin = useMutationOf('surveys.start')
   const submit = (): void => {
     setTried(true)
-    if (purpose === undefined || date === undefined) return
+    if (purpose === undefined || date === undefined || begin.isPending) return
     begin.mutate({ rigId, purpose, surveyDate: date, ruleBook, ...(place.trim() !== '' && { place: place.trim() }) }, { onSuccess: (survey) => navigate(`/surveys/${survey.id}`, { replace: true }) })
   }
   return (
@@ -65,7 +65,7 @@ const StartForm = ({ rigId, today, ruleBook: usual }: StartFormProps) => {
       </div>
       <ChoiceField label={start.ruleBook} hint={start.ruleBookHint} value={ruleBook} onChange={setRuleBook} options={ruleBooks.map((each) => ({ value: each, label: words.ruleBooks[each] }))} />
       <RefusalNotice error={begin.error} />
-      <div><Button kind="primary" type="submit" isPending={begin.isPending}>{start.begin}</Button></div>
+      <div><Button kind="primary" type="submit">{begin.isPending ? start.beginning : start.begin}</Button></div>
     </form>
   )
 }

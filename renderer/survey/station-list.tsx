@@ -1,9 +1,11 @@
 import { useEffect, useRef } from 'react'
 import { Button } from 'react-aria-components'
+import { summarize } from '../../shared-logic/survey/assess'
 import type { Stop } from '../../shared-logic/survey/walk'
 import { say } from '../../shared-logic/words/say'
 import { useUnits } from '../parts/use-settings'
 import { useWords } from '../parts/use-words'
+import { LinkButton } from '../parts/link-button'
 import { VerdictShape } from '../parts/verdict-mark'
 import { classNames } from '../parts/class-names'
 import style from './station-list.module.css'
@@ -17,7 +19,9 @@ interface StationListProps {
 export const StationList = ({ walk }: StationListProps) => {
   const { walk: said } = useWords().screens.survey
   const strip = useRef<HTMLOListElement>(null)
+  const units = useUnits()
   const here = walk.stop.station
+  const { asked, open } = summarize(walk.assessed)
   useEffect(() => {
     const current = strip.current?.querySelector<HTMLElement>(`[data-station="${here}"]`)
     // Only the strip is moved, never the page.
@@ -25,12 +29,14 @@ export const StationList = ({ walk }: StationListProps) => {
   }, [here])
   return (
     <nav aria-label={said.stations} className={style.nav}>
+      <p className={style.progress}>{say(said.answered, { done: asked - open, asked }, units)}</p>
       <ol ref={strip} className={style.list}>
         {walk.stops.map((stop) => (
           <li key={stop.station} data-station={stop.station} className={style.item}>
             <StationButton stop={stop} isHere={stop.station === here} onPress={() => walk.goTo(stop.entry.key)} />
           </li>
         ))}
+        <li className={style.end}><LinkButton to={`/surveys/${walk.survey.id}/review`} kind={open === 0 ? 'primary' : 'plain'}>{said.review}</LinkButton></li>
       </ol>
     </nav>
   )

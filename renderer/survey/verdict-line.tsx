@@ -21,7 +21,10 @@ export const VerdictLine = ({ assessed }: VerdictLineProps) => {
   const { aside, overrule } = assessed.answer ?? {}
   return (
     <div className={style.line}>
-      <VerdictMark verdict={assessed.verdict} isLarge />
+      <div className={style.weight}>
+        <VerdictMark verdict={assessed.verdict} isLarge />
+        {assessed.by !== undefined && <p className={style.by}>{words.byWhens[assessed.by]}</p>}
+      </div>
       <div className={style.words}>
         {aside !== undefined && <p>{aside.reason}</p>}
         {because !== undefined && <p>{because}</p>}
@@ -29,11 +32,7 @@ export const VerdictLine = ({ assessed }: VerdictLineProps) => {
           <p>{say(check.judgedBut, { judged: words.verdicts[assessed.judged], verdict: words.verdicts[overrule.verdict], reason: overrule.reason }, units)}</p>
         )}
         {overrule !== undefined && assessed.judged === undefined && <p>{overrule.reason}</p>}
-        {remedy !== undefined && assessed.by !== undefined && (
-          <p className={style.remedy}>
-            {remedy} <span className={style.by}>{words.byWhens[assessed.by]}.</span>
-          </p>
-        )}
+        {remedy !== undefined && <p>{remedy}</p>}
       </div>
     </div>
   )

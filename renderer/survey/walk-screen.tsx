@@ -1,6 +1,5 @@
 import { useState } from 'react'
 import type { Survey } from '../../shared-logic/survey/records'
-import { summarize } from '../../shared-logic/survey/assess'
 import { say } from '../../shared-logic/words/say'
 import { Button } from '../parts/button'
 import { Dialog } from '../parts/dialog'
@@ -54,16 +53,13 @@ const Station = ({ walk }: { readonly walk: Walk }) => {
   const [cameAt] = useState(walk.current.key)
   const [hasMoved, setMoved] = useState(false)
   if (!hasMoved && walk.current.key !== cameAt) setMoved(true)
-  const { asked, open } = summarize(walk.assessed)
   return (
     <section className={style.station} aria-labelledby="station">
       <header className={style.head}>
         <h2 id="station" className={style.title}>{say(said.stationHeading, { number: walk.stop.number, station: words.stations[walk.stop.station] }, units)}</h2>
         <SavedState walk={walk} />
-        <span className={style.progress}>{say(said.answered, { done: asked - open, asked }, units)}</span>
         <span className={style.drawingButton}><Button kind="quiet" onPress={() => setShown('drawing')}>{said.showDrawing}</Button></span>
         <span className={style.keysButton}><Button kind="quiet" onPress={() => setShown('keys')} aria-keyshortcuts="?">{keyWords.open}</Button></span>
-        <LinkButton to={`/surveys/${walk.survey.id}/review`} kind={open === 0 ? 'primary' : 'plain'}>{said.review}</LinkButton>
       </header>
       <PhotographNews photographs={photographs} />
       <StationChecks walk={walk} key={walk.stop.station}>
