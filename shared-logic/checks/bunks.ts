@@ -1,3 +1,6 @@
+import { supportChecks } from './bunks/supports'
+import { seatingChecks } from './bunks/seating'
 import type { Check } from './check'
 
-export const bunkChecks: readonly Check[] = []
+/** Bunks and rollers, and how the boat sits on them. */
+export const bunkChecks: readonly Check[] = [...supportChecks, ...seatingChecks]

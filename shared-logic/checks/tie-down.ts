@@ -1,3 +1,7 @@
 import type { Check } from './check'
+import { tieDownLoadChecks } from './tie-down/load'
+import { tieDownSetChecks } from './tie-down/set'
+import { strapChecks } from './tie-down/straps'
 
-export const tieDownChecks: readonly Check[] = []
+/** Tie-down: each strap, how the set holds the boat, and what else must stay put. */
+export const tieDownChecks: readonly Check[] = [...strapChecks, ...tieDownSetChecks, ...tieDownLoadChecks]

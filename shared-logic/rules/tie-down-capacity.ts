@@ -49,6 +49,7 @@ export const workingLimitOfBreakingN = (breakingN: number): number => breakingN 
 
 /** Least breaking force behind a marked lashing capacity (LC), N: factor 2. Source: EN 12195-2, as quoted in its marking section. */
 export const breakingOfLashingCapacityN = (capacityN: number): number => 2 * capacityN
+export const lashingCapacityOfBreakingN = (breakingN: number): number => breakingN / 2
 
 /**
  * How a tiedown runs: to the boat itself; over or around it back to the same side; or over it to the other side.

@@ -1,3 +1,6 @@
 import type { StationCheckWords } from '../../check-words'
+import { tieDownLoadWords } from './tie-down/load'
+import { tieDownSetWords } from './tie-down/set'
+import { strapWords } from './tie-down/straps'
 
-export const tieDownWords: StationCheckWords = {}
+export const tieDownWords: StationCheckWords = { ...strapWords, ...tieDownSetWords, ...tieDownLoadWords }

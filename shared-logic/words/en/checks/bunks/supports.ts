@@ -1,0 +1,113 @@
+import type { StationCheckWords } from '../../../check-words'
+
+const noBoat = { option: 'No boat on the trailer', because: 'No boat lay on the trailer.' } as const
+const roller = { option: 'A roller, not a bunk', because: 'A roller sits here, not a bunk.' } as const
+
+export const supportWords: StationCheckWords = {
+  'bunks.surface': {
+    title: 'Carpet or cap',
+    question: 'Is the carpet or plastic cap whole, with no fastener standing proud?',
+    how: 'Run a gloved hand along it, most of all at the ends. Look for bare wood, staples and screw heads.',
+    criterion: 'Whole, fixed, and no metal can touch the hull.',
+    consequence: 'A staple or screw head cuts gelcoat and paint at every launch; sand in old carpet grinds.',
+    outcomes: {
+      whole: { option: 'Whole', because: 'The surface is whole.' },
+      'worn thin': { option: 'Worn thin', because: 'The surface is worn thin.', remedy: 'Renew it at the next service.' },
+      'worn through': { option: 'Worn through', because: 'The surface is worn through to the wood.', remedy: 'Renew it before the next trip.' },
+      'staples or screws proud': { option: 'Staples or screws proud', because: 'Staples or screws stand proud.', remedy: 'Sink or renew them before it is towed.' },
+      'metal touches the hull': { option: 'Metal touches the hull', because: 'Metal touches the hull.', remedy: 'Lift the boat off and renew the surface before it is towed; inspect the hull.' },
+      'a roller, not a bunk': roller,
+    },
+  },
+  'bunks.timber': {
+    title: 'Bunk timber',
+    question: 'Is the bunk itself sound and straight?',
+    how: 'Probe from below and at the ends with an awl; look for splits at the bolts and for sag between brackets.',
+    criterion: 'Hard, straight, not split at the bolts.',
+    consequence: 'A bunk that breaks drops the hull on its bracket.',
+    outcomes: {
+      sound: { option: 'Sound', because: 'The bunk is sound.' },
+      weathered: { option: 'Weathered', because: 'The timber is weathered.', remedy: 'Look again at the next service.' },
+      split: { option: 'Split', because: 'The timber is split.', remedy: 'Renew the bunk before the next trip.' },
+      sags: { option: 'Sags', because: 'The bunk sags between its brackets.', remedy: 'Fit a stiffer bunk or a further bracket before the next trip.' },
+      'soft or rotten': { option: 'Soft or rotten', because: 'The timber is soft or rotten.', remedy: 'Renew the bunk before it is towed.' },
+      broken: { option: 'Broken', because: 'The bunk is broken.', remedy: 'Renew the bunk before it is towed; inspect the hull.' },
+      'a roller, not a bunk': roller,
+    },
+  },
+  'bunks.rollers': {
+    title: 'Rollers',
+    question: 'Do the rollers turn, and are rubber and shafts sound?',
+    how: 'Turn each that is not loaded. Look for flats, splits, rust at the shaft and missing clips.',
+    criterion: 'Turn freely, round and whole; shafts held by clips.',
+    consequence: 'A roller that does not turn drags on the hull and dents it.',
+    outcomes: {
+      'turn freely': { option: 'Turn freely', because: 'The rollers turn freely.' },
+      stiff: { option: 'Stiff', because: 'Rollers are stiff.', remedy: 'Clean and lubricate the shafts at the next service.' },
+      'flat or grooved': { option: 'Flat or grooved', because: 'Rollers are flat or grooved.', remedy: 'Renew them before the next trip.' },
+      'split or perished': { option: 'Split or perished', because: 'Rollers are split or perished.', remedy: 'Renew them before the next trip.' },
+      'shaft worn or rusted': { option: 'Shaft worn or rusted', because: 'Roller shafts are worn or rusted.', remedy: 'Renew shafts and clips before the next trip.' },
+      'does not turn': { option: 'Does not turn', because: 'A roller does not turn.', remedy: 'Free or renew it before the next trip.' },
+      'roller missing': { option: 'Roller missing', because: 'A roller is missing: its bracket can reach the hull.', remedy: 'Fit it before it is towed.' },
+      'a bunk, not a roller': { option: 'A bunk, not a roller', because: 'A bunk lies here, not a roller.' },
+    },
+  },
+  'bunks.brackets': {
+    title: 'Brackets',
+    question: 'Are the brackets and their bolts tight and sound?',
+    how: 'Shake each support; look at bolts, swivels and welds from below.',
+    criterion: 'Tight, straight, no crack, bolts with their metal.',
+    consequence: 'A bracket that lets go tips the hull.',
+    outcomes: {
+      tight: { option: 'Tight', because: 'The brackets are tight.' },
+      'surface rust': { option: 'Surface rust', because: 'The brackets have surface rust.', remedy: 'Clean and coat them at the next service.' },
+      'bolts wasted': { option: 'Bolts wasted', because: 'Bracket bolts have lost metal.', remedy: 'Renew them before the next trip.' },
+      bent: { option: 'Bent', because: 'A bracket is bent.', remedy: 'Renew it before it is towed.' },
+      loose: { option: 'Loose', because: 'A bracket is loose.', remedy: 'Tighten or renew its bolts before it is towed.' },
+      cracked: { option: 'Cracked', because: 'A bracket is cracked.', remedy: 'Renew it before it is towed.' },
+    },
+  },
+  'bunks.adjustment': {
+    title: 'Height adjustment',
+    question: 'Is the support set to the hull and locked there?',
+    how: 'Look for fresh marks where an upright has slid in its clamp. Try the lock nuts.',
+    criterion: 'Locked, with no sign of creep. Side supports steady the boat; they are not meant to lift it.',
+    consequence: 'A support that creeps leaves the hull on the others.',
+    outcomes: {
+      'set and locked': { option: 'Set and locked', because: 'The support is set and locked.' },
+      'fixed, no adjuster': { option: 'Fixed', because: 'The support is fixed and has no adjuster.' },
+      seized: { option: 'Seized', because: 'The adjuster is seized.', remedy: 'Free it within a year; it cannot be set to another hull.' },
+      'slips or creeps': { option: 'Slips or creeps', because: 'The support has slipped in its clamp.', remedy: 'Set it again and renew the bolts before it is towed.' },
+    },
+  },
+  'bunks.bearing': {
+    title: 'Hull on its support',
+    question: 'Does the hull bear evenly on this support?',
+    how: 'Look along it from the end; slip a sheet of card between hull and support; press by hand.',
+    criterion: 'The hull bears along the support, under a strake, chine or bulkhead.',
+    consequence: 'A hull borne on points takes a set: a hook in the bottom, cracked tabbing.',
+    outcomes: {
+      'along its length': { option: 'Along its length', because: 'The hull bears along the support.' },
+      'in part': { option: 'In part', because: 'The hull bears on a part of the support only.', remedy: 'Set the support before the next trip.' },
+      'off the strake or bulkhead': { option: 'Away from strake or bulkhead', because: 'The support presses on unstiffened bottom.', remedy: 'Move it under a strake, stringer or bulkhead before the next trip.' },
+      'on a point': { option: 'On a point', because: 'The hull bears on a point or edge.', remedy: 'Set the support before it is towed; inspect the hull.' },
+      'does not bear': { option: 'Does not bear', because: 'The hull does not bear here at all.', remedy: 'Set the support before it is towed.' },
+      'no boat on the trailer': noBoat,
+    },
+  },
+  'bunks.hull-marks': {
+    title: 'Marks on the hull',
+    question: 'What has this support left on the hull?',
+    how: 'Look and feel beside and behind the support; with the boat off, look at the whole track.',
+    criterion: 'Scuffs pass. Dents, hard spots or cracks show that the support is wrong.',
+    consequence: 'What the trailer presses in, a buyer of the boat pays for.',
+    outcomes: {
+      none: { option: 'None', because: 'The support has left no marks.' },
+      scuffs: { option: 'Scuffs', because: 'The support has left light scuffs.' },
+      'gelcoat or paint worn': { option: 'Gelcoat or paint worn', because: 'Gelcoat or paint is worn through here.', remedy: 'Mend the surface and the support within a month.' },
+      'hard spot or dent': { option: 'Hard spot or dent', because: 'The hull shows a hard spot or dent here.', remedy: 'Set the support and have the hull looked at before the next trip.' },
+      'cracked or pressed in': { option: 'Cracked or pressed in', because: 'The hull is cracked or pressed in here.', remedy: 'Lift the boat off and have the hull surveyed before it is towed.' },
+      'no boat on the trailer': noBoat,
+    },
+  },
+}

@@ -1,0 +1,80 @@
+import type { StationCheckWords } from '../../../check-words'
+
+export const tieDownSetWords: StationCheckWords = {
+  'tie-down.tension': {
+    title: 'Fitted and tight',
+    question: 'Is this strap fitted, tight and lying flat, with its tail secured?',
+    how: 'Press it sideways by hand; rock the boat and look again. Tension is checked once more after the first few miles.',
+    criterion: 'Tight enough that boat and trailer move as one; the winch strap takes up no slack.',
+    consequence: 'A slack strap lets the boat gather way and snatches until something gives.',
+    caution: 'Do not over-tighten across a light hull: it can be pressed in.',
+    outcomes: {
+      'tight and flat': { option: 'Tight and flat', because: 'The strap is tight and lies flat.' },
+      'could be tighter': { option: 'Could be tighter', because: 'The strap could be tighter.', remedy: 'Tighten it before it is towed.' },
+      'tail loose': { option: 'Tail loose', because: 'The tail of the strap is loose.', remedy: 'Secure the tail before it is towed.' },
+      slack: { option: 'Slack', because: 'The strap is slack.', remedy: 'Tighten it before it is towed and find out why it slackened.' },
+      'not fitted': { option: 'Not fitted', because: 'The strap is not fitted.', remedy: 'Fit it before it is towed.' },
+    },
+  },
+  'tie-down.bow-lead': {
+    title: 'Lead of the bow tie',
+    question: 'Where does the second tie at the bow lead, and from what?',
+    how: 'Follow it from the bow eye to the frame.',
+    criterion: 'From the bow eye down and back to the frame, apart from winch and post.',
+    consequence: 'Tied to the post, it is only as good as the post; straight down, it does not hold the boat back.',
+    outcomes: {
+      'down and back to the frame': { option: 'Down and back to the frame', because: 'The bow tie leads down and back to the frame.' },
+      'straight down': { option: 'Straight down', because: 'The bow tie leads straight down.', remedy: 'Lead it further aft before the next trip.' },
+      'to the winch post': { option: 'To the winch post', because: 'The bow tie is fixed to the winch post.', remedy: 'Fix it to the frame before the next trip.' },
+      'around the bow rail or cleat': { option: 'Round rail or cleat', because: 'The bow tie runs round the bow rail or a cleat.', remedy: 'Use the bow eye before it is towed.' },
+      'no such strap': { option: 'No such strap', because: 'There is no second tie at the bow.', remedy: 'Fit a rated strap from the bow eye down and back to the frame before it is towed.' },
+    },
+  },
+  'tie-down.transom-lead': {
+    title: 'Lead of the transom strap',
+    question: 'Is this transom strap there, and does it pull down and forward?',
+    how: 'Follow it from the stern eye to the frame.',
+    criterion: 'One strap each side, from the stern eye down and forward to the frame; a strap over the gunwales to both sides serves as well.',
+    consequence: 'Without it the stern lifts off its bunks on every bump and walks sideways.',
+    outcomes: {
+      'down and forward': { option: 'Down and forward', because: 'The transom strap pulls down and forward.' },
+      'straight down': { option: 'Straight down', because: 'The transom strap pulls straight down.', remedy: 'Lead it forward before the next trip, so that the boat cannot run back.' },
+      'down and aft': { option: 'Down and aft', because: 'The transom strap pulls down and aft: it holds the boat forward, but lets it work back.', remedy: 'Lead it forward before it is towed.' },
+      'over the gunwale': { option: 'Over the gunwales', because: 'A strap over the gunwales holds the stern down.' },
+      'to trim tab or ladder': { option: 'To tab, ladder or bracket', because: 'The strap is hooked to a trim tab, ladder or bracket.', remedy: 'Hook it to the stern eye before it is towed.' },
+      'no such strap': { option: 'No such strap', because: 'There is no transom strap on this side.', remedy: 'Fit one before it is towed.' },
+    },
+  },
+  'tie-down.total': {
+    title: 'Strength of the set',
+    question: 'What do the straps count together, and what does the boat weigh as towed?',
+    how: 'Take the figures from the labels, in force (a mass on a label: read pounds as pounds-force). The winch strap is left out: a winch is no tie-down. Mass of the boat with engine, fuel and gear.',
+    criterion: 'At least half the weight of the boat. A strap to an eye of the boat counts half, one over the boat to the other side counts whole (federal benchmark).',
+    consequence: 'Straps too weak in sum let the boat leave the trailer in hard braking.',
+    fields: {
+      boat: { label: 'Mass of the boat as towed' },
+      bow: { label: 'Bow tie' },
+      left: { label: 'Transom strap left' },
+      right: { label: 'Transom strap right' },
+      route: { label: 'Strap over the boat', options: { none: 'None', 'to the other side': 'Over to the other side', 'back to the same side': 'Back to the same side' } },
+      over: { label: 'Strap over the boat' },
+    },
+    outcomes: {
+      enough: { because: '{straps} strap(s) count {counted}; {needed} are needed for {boat}. Hard braking pulls with up to {forward}.' },
+      short: { because: '{straps} strap(s) count {counted}, but {needed} are needed for {boat}. Hard braking pulls with up to {forward}.', remedy: 'Fit stronger straps, or a strap over the boat to the other side, before it is towed.' },
+    },
+  },
+  'tie-down.number': {
+    title: 'Number of tie-downs',
+    question: 'How many tie-downs hold the boat, the winch strap not counted?',
+    how: 'Count straps and bow tie. Say whether the bow stop keeps the boat from moving forward.',
+    criterion: 'Blocked forward: one for every 10 ft of boat or part of it. Not blocked: two up to 10 ft, one more for every further 10 ft or part (federal benchmark).',
+    consequence: 'With too few, one that fails is all that held.',
+    fields: { count: { label: 'Tie-downs' }, blocked: { label: 'Against moving forward', options: { blocked: 'The bow stop blocks the boat', 'not blocked': 'Nothing blocks it' } } },
+    outcomes: {
+      enough: { because: '{count} tie-down(s) on a boat of {length}; {least} are needed.' },
+      'too few': { because: '{count} tie-down(s) on a boat of {length}; {least} are needed.', remedy: 'Add tie-downs before it is towed.' },
+      'length unknown': { because: '{count} tie-down(s), but how many are needed cannot be worked out, because the length of the boat is not known.' },
+    },
+  },
+}
