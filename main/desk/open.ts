@@ -6,8 +6,9 @@ import type { Desk } from '../../shared-logic/contract/contract'
 import { refuse } from '../../shared-logic/contract/refusal'
 import { fillExample } from '../example/fill-example'
 import { programVersion } from '../program-version'
-import { openShelf, type PictureSize, type Shelf } from '../photos/shelf'
-import { writeReport } from '../report/write-report'
+import { openShelfWhenAsked } from '../photos/shelf-when-asked'
+import type { PictureSize, Shelf } from '../photos/shelf'
+import type { writeReport } from '../report/write-report'
 import { findOriginalName, recordedOriginals } from '../store/photographs'
 import { findReport, recordedPdfs } from '../store/reports'
 import { asDiskRefusal } from '../store/disk-refusals'
@@ -58,6 +59,9 @@ export const reportPdfIn = (yard: Pick<Yard, 'read' | 'folder'>): OpenedDesk['re
   return { bytes, type: 'application/pdf', fileName: `${report.number}${report.revision > 1 ? ` revision ${report.revision}` : ''}.pdf` }
 }
 
+/** The PDF library takes a fifth of a second to load: not before a report is wanted. */
+const writeWhenAsked: typeof writeReport = async (...given) => (await import('../report/write-report')).writeReport(...given)
+
 /** Clears away what a crash left behind, off the path of the first answer. */
 const sweep = async (yard: Yard, shelf: Shelf): Promise<readonly string[]> => {
   const { originals, pdfs } = await yard.read(async (db) => ({ originals: await recordedOriginals(db), pdfs: await recordedPdfs(db) }))
@@ -100,10 +104,10 @@ const keepHouse = (yard: Yard, shelf: Shelf, onFault: (fault: unknown) => void):
 export const openDesk = async (folder: string, options: OpenOptions = {}): Promise<OpenedDesk> => {
   const { clock = () => new Date(), newId = v7, zone = Intl.DateTimeFormat().resolvedOptions().timeZone, version = programVersion, onFault = console.error } = options
   const yard = openYard(folder, { programVersion: version, clock })
-  const shelf = openShelf(join(folder, 'photographs'), clock)
+  const shelf = openShelfWhenAsked(join(folder, 'photographs'), clock)
   const house = keepHouse(yard, shelf, onFault)
   const swept = (): Promise<unknown> => house.swept().catch(onFault)
-  const writer = options.writeReport ?? writeReport
+  const writer = options.writeReport ?? writeWhenAsked
   const desk = makeDesk({
     yard, clock, newId, zone, version, fillExample: options.fillExample ?? fillExample,
     shelf: { ...shelf, take: (bytes, fileName) => swept().then(() => shelf.take(bytes, fileName)) },
