@@ -5,7 +5,7 @@ import { commercialRule, commonPractice, lampRule, published, ukLampGuides } fro
 import { measured } from '../../units/quantity'
 import { advisory, choiceCheck, failed, numberOf, passed, textOf } from '../builders'
 import type { Check, Found, JudgeContext } from '../check'
-import { missingOutcomes, waitingFor } from './missing-lamp'
+import { missingOutcomes, missingReflectorOutcomes, waitingFor } from './missing-lamp'
 
 /** A dead one of these leaves the rig unseen or its driver's intent unknown. */
 const isGrave = (position: string): boolean => /^lamp (tail|stop|turn) /.test(position)
@@ -60,7 +60,7 @@ export const lampChecks: readonly Check[] = [
       hidden: failed('before next trip'),
       broken: failed('before next trip'),
       'wrong colour': failed('before next trip'),
-      ...missingOutcomes,
+      ...missingReflectorOutcomes,
     },
     judge: (values, context) => judgeLamp(textOf(values, 'state'), context),
     sources: { us: [lampRule()], eu: [ukLampGuides] },

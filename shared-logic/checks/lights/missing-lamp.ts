@@ -21,6 +21,15 @@ const byYear = (trailer: Trailer, year: number): keyof typeof missingOutcomes =>
   return trailer.builtYear === year ? 'missing, year does not decide' : 'missing, brakes not known'
 }
 
+/** Reflectors: none is grave by itself, and no row of theirs turns on width or brakes. */
+export const missingReflectorOutcomes = {
+  'missing, lesser': missingOutcomes['missing, lesser'],
+  'missing, not called for': missingOutcomes['missing, not called for'],
+  'missing, length not known': missingOutcomes['missing, length not known'],
+  'missing, year not known': missingOutcomes['missing, year not known'],
+  'missing, year does not decide': missingOutcomes['missing, year does not decide'],
+} as const
+
 /** What has to be known before a missing lamp can be judged. */
 export const waitingFor = (when: LampCondition, trailer: Trailer): keyof typeof missingOutcomes => {
   switch (when.if) {

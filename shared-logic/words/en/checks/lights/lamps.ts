@@ -1,18 +1,15 @@
-import type { OutcomeWords, StationCheckWords } from '../../../check-words'
+import type { StationCheckWords } from '../../../check-words'
 
 /** A missing lamp or reflector: called for, not called for, or waiting for a figure. */
-const missing = (what: string): Readonly<Record<string, OutcomeWords>> => ({
-  missing: { option: 'Missing', because: `The ${what} is missing; it is called for on this trailer.`, remedy: `Fit the ${what} before it is towed.` },
+const missing = (what: string) => ({
   'missing, lesser': { because: `The ${what} is missing; it is called for on this trailer.`, remedy: `Fit the ${what} before the next trip.` },
   'missing, not called for': { because: `There is none, and the rule book does not call for this ${what} on this trailer.` },
-  'missing, width not known': { because: `There is none; whether it is called for cannot be worked out, because the trailer’s width is not known.` },
-  'missing, length not known': { because: `There is none; whether it is called for cannot be worked out, because the trailer’s length is not known.` },
-  'missing, year not known': { because: `There is none; whether it is called for cannot be worked out, because the year it was built is not known.` },
+  'missing, length not known': { because: 'There is none; whether it is called for cannot be worked out, because the trailer’s length is not known.' },
+  'missing, year not known': { because: 'There is none; whether it is called for cannot be worked out, because the year it was built is not known.' },
   'missing, year does not decide': {
-    because: `There is none; the rule came in during the year the trailer was built, so the year alone does not decide.`,
+    because: 'There is none; the rule came in during the year the trailer was built, so the year alone does not decide.',
     remedy: `Find the month it was built, or fit the ${what}.`,
   },
-  'missing, brakes not known': { because: `There is none; whether it is called for cannot be worked out, because the kind of brakes is not known.` },
 })
 
 export const lampWords: StationCheckWords = {
@@ -34,6 +31,9 @@ export const lampWords: StationCheckWords = {
       'wrong colour': { option: 'Wrong colour', because: 'The lamp shows the wrong colour.', remedy: 'Fit the right lens or lamp before the next trip.' },
       dead: { option: 'Dead', because: 'The lamp does not work.', remedy: 'Test bulb, feed and earth, and mend it before it is towed.' },
       'dead, lesser': { because: 'The lamp does not work.', remedy: 'Test bulb, feed and earth, and mend it before the next trip.' },
+      missing: { option: 'Missing', because: 'The lamp is missing; it is called for on this trailer.', remedy: 'Fit the lamp before it is towed.' },
+      'missing, width not known': { because: 'There is none; whether it is called for cannot be worked out, because the trailer’s width is not known.' },
+      'missing, brakes not known': { because: 'There is none; whether it is called for cannot be worked out, because the kind of brakes is not known.' },
       ...missing('lamp'),
     },
   },
@@ -46,7 +46,7 @@ export const lampWords: StationCheckWords = {
       eu: 'Two red triangles behind; white in front if built after September 1990. UK rules, as a model.',
     },
     consequence: 'When the lamps have failed, it is all there is.',
-    fields: { state: { label: 'Reflector' } },
+    fields: { state: { label: 'Reflector', options: { missing: 'Missing' } } },
     outcomes: {
       'clean and whole': { option: 'Clean and whole', because: 'The reflector is clean and whole.' },
       faded: { option: 'Faded', because: 'The reflector is faded.', remedy: 'Renew it within a month.' },
