@@ -2,10 +2,10 @@ import type { ReportDocument, ReportFinding } from '../../shared-logic/report/do
 import type { Bookmark } from './bookmarks'
 import { beginPart } from './headings'
 import type { Sheet } from './page'
-import { drawPhotographs } from './photographs'
+import { drawPhotographs, photographRoom } from './photographs'
 import type { Pictures } from './pictures'
 import { numberedMark, wordedVerdict } from './shapes'
-import { styles } from './styles'
+import { styles, type Style } from './styles'
 
 const titleOf = ({ title, place }: ReportFinding): string => (place === '' ? title : `${title}, ${place}`)
 
@@ -27,49 +27,61 @@ const drawHead = (sheet: Sheet, finding: ReportFinding): void => {
   sheet.y = top + Math.max(titleHeight + station, 18 + by) + 6
 }
 
-const rowsOf = (finding: ReportFinding, labels: ReportDocument['labels']): [label: string, text: string, strong?: true][] => {
+interface Row {
+  readonly label: string
+  readonly text: string
+  readonly style: Style
+}
+
+const rowsOf = (finding: ReportFinding, labels: ReportDocument['labels']): Row[] => {
   const { overruled } = finding
-  const rows: [string, string | undefined, true?][] = [
+  const rows: [label: string, text: string | undefined, style?: Style][] = [
     [labels.found, finding.because],
     [labels.recorded, finding.readings.map(({ label, value }) => `${label}: ${value}`).join('\n') || undefined],
-    [labels.instrument, finding.instrument],
+    [labels.instrument, finding.instrument, styles.small],
     [labels.judged, overruled === undefined ? undefined : (overruled.judged?.word ?? '–')],
     [labels.overruled, overruled === undefined ? undefined : `${finding.word}. ${overruled.reason}`],
-    [labels.remedy, finding.remedy, true],
+    [labels.remedy, finding.remedy, styles.strong],
     [labels.consequence, finding.consequence],
-    [labels.criterion, finding.criterion],
-    [finding.sources.length > 1 ? labels.sources : labels.source, finding.sources.join('\n') || undefined],
+    [labels.criterion, finding.criterion, styles.small],
+    [finding.sources.length > 1 ? labels.sources : labels.source, finding.sources.join('; ') || undefined, styles.small],
     [labels.note, finding.note],
   ]
-  return rows.flatMap(([label, text, strong]): [string, string, true?][] => (text === undefined ? [] : [strong === undefined ? [label, text] : [label, text, strong]]))
+  return rows.flatMap(([label, text, style = styles.body]): Row[] => (text === undefined ? [] : [{ label, text, style }]))
 }
 
 /** Enough for the head and the first lines below it, so that no head stands alone at a page's foot. */
 const headRoom = 112
 const rowGap = 3
 
-/** The text of a finding stands on one page unless it is longer than half of one. */
+/**
+ * The text of a finding stands on one page unless it is longer than half of one; its first photographs stand there too
+ * unless that would leave much of the page before it white.
+ */
 const roomFor = (sheet: Sheet, finding: ReportFinding, labels: ReportDocument['labels']): number => {
-  const text = rowsOf(finding, labels).reduce((sum, [, row]) => sum + sheet.heightOf(row, styles.body, sheet.text.width) + rowGap, 0)
-  return text + 56 > (sheet.bottom - sheet.top) / 2 ? headRoom : text + 56
+  const text = rowsOf(finding, labels).reduce((sum, row) => sum + sheet.heightOf(row.text, row.style, sheet.text.width) + rowGap, 0)
+  const head = 52
+  const page = sheet.bottom - sheet.top
+  if (text + head > page / 2) return headRoom
+  const whole = text + head + (finding.photographs.length > 0 ? photographRoom : 0)
+  return whole > sheet.room && sheet.room > page * 0.36 ? text + head : whole
 }
 
 export const drawFinding = (sheet: Sheet, finding: ReportFinding, document: ReportDocument, pictures: Pictures): void => {
   const { labels } = document
-  const soft = new Set([labels.criterion, labels.source, labels.sources, labels.instrument])
   drawHead(sheet, finding)
-  for (const [label, text, strong] of rowsOf(finding, labels)) {
-    sheet.labelled(label, text, strong === true ? styles.strong : soft.has(label) ? styles.small : styles.body)
+  for (const { label, text, style } of rowsOf(finding, labels)) {
+    sheet.labelled(label, text, style)
     sheet.y += rowGap
   }
   const photographs = document.photographs.filter(({ number }) => finding.photographs.includes(number))
-  drawPhotographs(sheet, photographs, pictures, labels)
+  drawPhotographs(sheet, photographs, pictures, labels, `${labels.finding} ${finding.number}, ${titleOf(finding)}, ${labels.continued}`)
 }
 
 /** Every finding, gravest first, with all it rests on. Pictures are fetched finding by finding. */
 export const drawFindings = async (sheet: Sheet, document: ReportDocument, bookmarks: Bookmark, picturesOf: (numbers: readonly number[]) => Promise<Pictures>): Promise<void> => {
   const part = beginPart(sheet, bookmarks, document.labels.findings, headRoom)
-  if (document.findings.length === 0) sheet.paragraph(document.labels.noFindings, styles.body, sheet.whole)
+  if (document.findings.length === 0) sheet.paragraph(document.verdict.verdict === 'not seen' ? document.labels.noneSeen : document.labels.noFindings, styles.body, sheet.whole)
   for (const finding of document.findings) {
     const pictures = await picturesOf(finding.photographs)
     if (finding.number > 1) sheet.skip(14)

@@ -95,7 +95,7 @@ export const drawFirstPage = (sheet: Sheet, document: ReportDocument): void => {
   const left = { x, width: width * 0.5 - 16 }
   const right = { x: x + width * 0.5, width: width * 0.5 }
   sheet.y += sheet.place(labels.threeThings, styles.heading, left, sheet.y, { tag: 'H2' }) + 4
-  if (threeThings.length === 0) sheet.place(labels.noThings, styles.body, left, sheet.y)
+  if (threeThings.length === 0) sheet.place(document.verdict.verdict === 'not seen' ? labels.noneSeen : labels.noThings, styles.body, left, sheet.y)
   else sheet.tags.within('L', {}, () => threeThings.forEach((thing) => sheet.tags.within('LI', {}, () => drawThing(sheet, thing, left))))
   drawPlanColumn(sheet, document, right, top)
   sheet.y = sheet.bottom

@@ -6,7 +6,7 @@ import { Tags } from './tags'
 import { Faces } from './type'
 
 /** Points. The one grid: a margin, a column for labels, a column for text; heights in steps of 4. */
-const margin = { side: 50, top: 48, foot: 64 }
+const margin = { side: 50, top: 48, foot: 60 }
 const labelWidth = 96
 const gutter = 16
 

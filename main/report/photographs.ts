@@ -10,8 +10,10 @@ const gutter = 16
 /** Never blown up beyond what 120 dots an inch carry. */
 const leastDotsPerPoint = 120 / 72
 /** Tallest picture, and the least height it may be shrunk to so that it still stands on the page of its finding. */
-const tallest = 196
-const least = 136
+const tallest = { one: 164, two: 180 }
+const least = 124
+/** What a finding asks for below its text, so that its first photographs stand on the same page. */
+export const photographRoom = least + 40
 const missingHeight = 96
 
 interface SetPhotograph {
@@ -68,20 +70,22 @@ const rowHeight = (set: readonly SetPhotograph[]): number => Math.max(...set.map
 /** One row set to its size: a little smaller where only so much of the page is left. */
 const setRow = (sheet: Sheet, row: readonly PhotographLine[], pictures: Pictures, labels: ReportDocument['labels'], x: number, width: number): SetPhotograph[] => {
   const set = (height: number): SetPhotograph[] => row.map((photograph, index) => setPhotograph(sheet, photograph, pictures, labels, x + index * (width + gutter), width, height))
-  const full = set(tallest)
+  const full = set(row.length === 1 ? tallest.one : tallest.two)
   const over = rowHeight(full) + 10 - sheet.room
   const tall = Math.max(...full.map(({ height }) => height))
   return over > 0 && tall - over >= least ? set(tall - over) : full
 }
 
-/** Photographs two in a row over the whole width, a single one under the text; picture and caption are never parted. */
-export const drawPhotographs = (sheet: Sheet, photographs: readonly PhotographLine[], pictures: Pictures, labels: ReportDocument['labels']): void => {
+/** Photographs two in a row over the whole width, a single one under the text; picture and caption are never parted. `continued` heads those that go over the page. */
+export const drawPhotographs = (sheet: Sheet, photographs: readonly PhotographLine[], pictures: Pictures, labels: ReportDocument['labels'], continued?: string): void => {
   const single = photographs.length === 1
   const width = (sheet.whole.width - gutter) / 2
   for (let from = 0; from < photographs.length; from += 2) {
     const set = setRow(sheet, photographs.slice(from, from + 2), pictures, labels, single ? sheet.text.x : sheet.whole.x, width)
     const pictureHeight = Math.max(...set.map(({ height }) => height))
+    const page = sheet.pdf.page
     sheet.need(rowHeight(set) + 10)
+    if (sheet.pdf.page !== page && continued !== undefined) sheet.y += sheet.place(continued, styles.label, single ? sheet.text : sheet.whole, sheet.y)
     sheet.skip(10)
     for (const each of set) drawOne(sheet, each, labels, sheet.y + pictureHeight + 4, width)
     sheet.y += rowHeight(set)

@@ -1,66 +1,33 @@
-import type { PlanMark, ReportDocument } from '../../shared-logic/report/document'
+import type { ReportDocument } from '../../shared-logic/report/document'
+import { calloutsOf, perRow, step, type Callout } from './callouts'
 import { hairline } from './colours'
-import { drawDrawing, type Fitted, type Frame } from './drawing'
+import { drawDrawing, type Frame } from './drawing'
 import type { Sheet } from './page'
 import { leaderDot, markRadius, numberedMark } from './shapes'
+import { styles } from './styles'
 
-/** Room beside the drawing for the marks, and marks in a row there. */
-const marginWidth = 62
-const perRow = 3
-const step = markRadius * 2 + 3
-
-interface Callout {
-  readonly mark: PlanMark
-  readonly from: { readonly x: number; readonly y: number }
-  height: number
-  top: number
-}
-
-const rowsOf = (mark: PlanMark): number => Math.ceil(mark.numbers.length / perRow)
-
-/** Moves callouts apart, down first and then up, so that none covers another and all stay in the frame; more than fit are drawn closer. */
-const spread = (callouts: Callout[], frame: Frame): void => {
-  callouts.sort((a, b) => a.from.y - b.from.y)
-  const total = callouts.reduce((sum, { height }) => sum + height + 2, 0)
-  for (const callout of callouts) callout.height *= Math.min(1, frame.height / total)
-  let floor = frame.y
-  for (const callout of callouts) {
-    callout.top = Math.max(callout.from.y - callout.height / 2, floor)
-    floor = callout.top + callout.height + 2
-  }
-  let ceiling = frame.y + frame.height
-  for (const callout of callouts.toReversed()) {
-    callout.top = Math.min(callout.top, ceiling - callout.height)
-    ceiling = callout.top - 2
-  }
-}
-
-/** Marks of the left half go left, of the right half right; those of the middle where there is more room. */
-const bySide = (marks: readonly PlanMark[], fitted: Fitted): { left: Callout[]; right: Callout[] } => {
-  const sides: { left: Callout[]; right: Callout[] } = { left: [], right: [] }
-  const load = (list: Callout[]): number => list.reduce((sum, { height }) => sum + height, 0)
-  for (const mark of marks.toSorted((a, b) => Math.abs(b.x) - Math.abs(a.x))) {
-    const side = mark.x < -1 ? sides.left : mark.x > 1 ? sides.right : load(sides.left) <= load(sides.right) ? sides.left : sides.right
-    side.push({ mark, from: fitted.at(mark.x, mark.y), height: rowsOf(mark) * step, top: 0 })
-  }
-  return sides
-}
+/** Room beside the drawing for the marks. */
+const marginWidth = perRow * step + 2
 
 const verdictOf = (number: number, document: ReportDocument): 'fail' | 'advisory' => (document.findings[number - 1]?.verdict === 'fail' ? 'fail' : 'advisory')
 
-const drawCallout = (sheet: Sheet, { mark, from, top, height }: Callout, edge: number, outward: 1 | -1, document: ReportDocument): void => {
-  const middle = top + height / 2
-  sheet.pdf.save().lineWidth(0.6).strokeColor(hairline).moveTo(from.x, from.y).lineTo(edge, middle).stroke().restore()
+const drawLeader = (sheet: Sheet, { from, top, height }: Callout, edge: number): void => {
+  sheet.pdf.save().lineWidth(0.6).strokeColor(hairline).moveTo(from.x, from.y).lineTo(edge, top + height / 2).stroke().restore()
   leaderDot(sheet.pdf, from.x, from.y)
-  const { numbers } = mark
-  const squeezed = height / (rowsOf(mark) * step)
-  numbers.forEach((number, index) => {
+}
+
+const drawNumbers = (sheet: Sheet, { numbers, more, top }: Callout, edge: number, outward: 1 | -1, document: ReportDocument): void => {
+  const count = numbers.length + (more > 0 ? 1 : 0)
+  const at = (index: number): { x: number; y: number } => {
     const row = Math.floor(index / perRow)
-    const inRow = Math.min(numbers.length - row * perRow, perRow)
+    const inRow = Math.min(count - row * perRow, perRow)
     const place = outward === 1 ? index % perRow : inRow - 1 - (index % perRow)
-    const x = edge + outward * (markRadius + 2 + place * step)
-    numberedMark(sheet, number, verdictOf(number, document), x, top + row * step * squeezed + step / 2)
-  })
+    return { x: edge + outward * (markRadius + 2 + place * step), y: top + row * step + step / 2 }
+  }
+  numbers.forEach((number, index) => numberedMark(sheet, number, verdictOf(number, document), at(index).x, at(index).y))
+  if (more === 0) return
+  const { x, y } = at(numbers.length)
+  sheet.setLines(sheet.setter.lines(`+${more}`, styles.small, 40), styles.small, { x: x - markRadius + 2, width: 40 }, y - styles.small.leading / 2)
 }
 
 /** The rig from above with the findings' numbers beside it, each led to its place. */
@@ -71,12 +38,11 @@ export const drawPlan = (sheet: Sheet, document: ReportDocument, frame: Frame): 
     sheet.tags.leaf(() => {
       const fitted = drawDrawing(sheet, plan.drawing, { ...frame, x: frame.x + marginWidth, width: frame.width - marginWidth * 2 })
       const middle = frame.x + frame.width / 2
-      const { left, right } = bySide(plan.marks, fitted)
       const reach = Math.min(fitted.width / 2 + 2, frame.width / 2 - marginWidth)
-      spread(left, frame)
-      spread(right, frame)
-      for (const callout of left) drawCallout(sheet, callout, middle - reach, -1, document)
-      for (const callout of right) drawCallout(sheet, callout, middle + reach, 1, document)
+      const { left, right } = calloutsOf(plan.marks, fitted, frame)
+      for (const callout of [...left, ...right]) drawLeader(sheet, callout, left.includes(callout) ? middle - reach : middle + reach)
+      for (const callout of left) drawNumbers(sheet, callout, middle - reach, -1, document)
+      for (const callout of right) drawNumbers(sheet, callout, middle + reach, 1, document)
     }),
   )
 }

@@ -19,8 +19,10 @@ const files: Readonly<Record<Face, string>> = {
   'wide bold': 'DejaVuSans-Bold.ttf',
 }
 
+const pathOf = (face: Face): string => join(assetsFolder(), 'fonts', files[face])
+
 /** Where the first face of a document is found, for pdfkit wants one before anything else. */
-export const firstFace = (): string => join(assetsFolder(), 'fonts', files['reading regular'])
+export const firstFace = (): string => pathOf('reading regular')
 
 /** Shown for a letter that no face has; the letter itself stays in the text that is copied or read aloud. */
 const replacement = '\u25a1'
@@ -35,15 +37,21 @@ export class Faces {
   readonly #has = new Map<Face, (codePoint: number) => boolean>()
   readonly #widths = new Map<string, number>()
 
-  constructor(readonly pdf: PDFKit.PDFDocument) {
-    const folder = join(assetsFolder(), 'fonts')
-    for (const [face, file] of Object.entries(files)) pdf.registerFont(face, join(folder, file))
+  readonly #paths = new Map<Face, string>()
+
+  constructor(readonly pdf: PDFKit.PDFDocument) {}
+
+  /** By its path: a face registered under a second name pdfkit 0.20 would open anew at every change. */
+  #choose(face: Face): PDFKit.PDFDocument {
+    const path = this.#paths.get(face) ?? pathOf(face)
+    this.#paths.set(face, path)
+    return this.pdf.font(path)
   }
 
   #carries(face: Face, text: string): boolean {
     let has = this.#has.get(face)
     if (has === undefined) {
-      const { font } = this.pdf.font(face)._font
+      const { font } = this.#choose(face)._font
       const known = new Map<number, boolean>()
       has = (codePoint) => known.get(codePoint) ?? (known.set(codePoint, font.hasGlyphForCodePoint(codePoint)), known.get(codePoint) ?? false)
       this.#has.set(face, has)
@@ -72,7 +80,7 @@ export class Faces {
     const key = `${face} ${tabular ?? ''} ${text}`
     const known = this.#widths.get(key)
     if (known !== undefined) return known * size
-    const width = this.pdf.font(face).fontSize(100).widthOfString(text, tabular ? { features: ['tnum'] } : {}) / 100
+    const width = this.#choose(face).fontSize(100).widthOfString(text, tabular ? { features: ['tnum'] } : {}) / 100
     this.#widths.set(key, width)
     return width * size
   }
@@ -81,7 +89,7 @@ export class Faces {
   draw(run: Run, style: Style, x: number, baseline: number): number {
     const { pdf } = this
     if (run.actual !== undefined) pdf.markContent('Span', { actual: run.actual })
-    pdf.font(run.face).fontSize(style.size).fillColor(style.colour)
+    this.#choose(run.face).fontSize(style.size).fillColor(style.colour)
     pdf.text(run.text, x, baseline, { lineBreak: false, baseline: 'alphabetic', ...(style.tabular && { features: ['tnum'] }) })
     if (run.actual !== undefined) pdf.endMarkedContent()
     return this.widthOf(run, style)

@@ -8,6 +8,13 @@ const overruled = ({ answer, judged }: Assessed, { words }: ReportContext): Repo
   return { ...(judged !== undefined && { judged: { verdict: judged, word: words.verdicts[judged] } }), reason: answer.overrule.reason }
 }
 
+/** What was recorded, without the choice that is the outcome itself: `because` says that one in a sentence. */
+const readings = ({ answer, check, found }: Assessed, { words, units }: ReportContext): ReportFinding['readings'] => {
+  if (answer === undefined) return []
+  const fields = check.fields.filter((field) => field.kind !== 'choice' || answer.values[field.id] !== found?.outcome)
+  return readingsOf(words, { ...check, fields }, answer.values, units)
+}
+
 const finding = (each: Assessed, number: number, context: ReportContext): ReportFinding => {
   const { words, units, survey } = context
   const own = wordsOf(words, each.check)
@@ -24,7 +31,7 @@ const finding = (each: Assessed, number: number, context: ReportContext): Report
     word: words.verdicts[each.verdict],
     overruled: overruled(each, context),
     because: becauseOf(words, each, units),
-    readings: each.answer === undefined ? [] : readingsOf(words, each.check, each.answer.values, units),
+    readings: readings(each, context),
     criterion: criterionOf(words, each.check, survey.ruleBook),
     sources: sourcesOf(each.check, survey.ruleBook).map(saySource),
     consequence: own.consequence,
