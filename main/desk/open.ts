@@ -78,6 +78,12 @@ interface Housekeeping {
   readonly end: () => Promise<void>
 }
 
+/** After an unclean end the file is looked through before the day's backup: a damaged one is not to push out a good one. */
+const afterwards = async (yard: Yard): Promise<void> => {
+  if (yard.wasUnclean) await yard.lookThrough()
+  await yard.backUp()
+}
+
 /** The sweep and after it the day's backup, begun when the first answers are given or when something waits for them. */
 const keepHouse = (yard: Yard, shelf: Shelf, onFault: (fault: unknown) => void): Housekeeping => {
   let sweeping: Promise<readonly string[]> | undefined
@@ -88,7 +94,7 @@ const keepHouse = (yard: Yard, shelf: Shelf, onFault: (fault: unknown) => void):
     return sweeping
   }
   const timer = setTimeout(() => {
-    backingUp = begin().catch(onFault).then(() => yard.backUp()).catch((fault: unknown) => onFault(asDiskRefusal(fault, yard.folder)))
+    backingUp = begin().catch(onFault).then(() => afterwards(yard)).catch((fault: unknown) => onFault(asDiskRefusal(fault, yard.folder)))
   }, housekeepingAfterMs)
   return {
     swept: begin,

@@ -4,6 +4,7 @@ import { join } from 'node:path'
 import { refuse } from '../../shared-logic/contract/refusal'
 import { backupName, readBackupName, type BackupName } from './backup-name'
 import { openDatabase, readPragma, yardApplicationId } from './database'
+import { lookThrough } from './look-through'
 
 const keptDaily = 10
 const keptBeforeMigration = 5
@@ -43,9 +44,9 @@ const flush = (path: string): void => {
   }
 }
 
-/** Checks the copy under its temporary name, then gives it its own; throws when it is not whole. */
-const settle = (folder: string, part: string, name: string): string => {
-  if (!isGoodBackup(part)) refuse('backup.failed', { name })
+/** Gives the copy its own name when it was found whole; throws when it was not. */
+const settle = (folder: string, part: string, name: string, isGood: boolean): string => {
+  if (!isGood) refuse('backup.failed', { name })
   flush(part)
   renameSync(part, join(backupFolder(folder), name))
   if (process.platform !== 'win32') flush(backupFolder(folder))
@@ -71,9 +72,19 @@ export const backUpBeforeMigration = (database: Database.Database, folder: strin
   const name = backupName(at, migration)
   const part = begin(folder, name)
   database.prepare('VACUUM INTO ?').run(part)
-  const kept = settle(folder, part, name)
+  const kept = settle(folder, part, name, isGoodBackup(part))
   prune(folder)
   return kept
+}
+
+/** Looks through the copy without holding up the work. */
+const isGoodBeside = async (part: string): Promise<boolean> => {
+  const copy = openDatabase(part, 'read')
+  try {
+    return readPragma(copy, 'application_id') === yardApplicationId && (await lookThrough(copy))
+  } finally {
+    copy.close()
+  }
 }
 
 /** A checked backup made beside the work going on; at most one a day. Answers its name, undefined when today's is there. */
@@ -84,7 +95,7 @@ export const backUpDaily = async (database: Database.Database, folder: string, a
   const part = begin(folder, name)
   await database.backup(part, { progress: () => 500 })
   standAlone(part)
-  const kept = settle(folder, part, name)
+  const kept = settle(folder, part, name, await isGoodBeside(part))
   prune(folder)
   return kept
 }

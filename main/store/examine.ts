@@ -1,9 +1,11 @@
 import type Database from 'better-sqlite3'
+import { statSync } from 'node:fs'
 import { refuse } from '../../shared-logic/contract/refusal'
 import { listBackups } from './backups'
 import { damagedRefusal } from './damage'
 import { openDatabase, readPragma, yardApplicationId } from './database'
 import { readFileHeader } from './file-header'
+import { areRecordsGood } from './look-through'
 import { newestMigration, refuseNewer, type MigrateOptions } from './migrate'
 
 const refuseNewerUntouched = (file: string, options: Omit<MigrateOptions, 'clock'>): void => {
@@ -38,7 +40,11 @@ export const refuseForeign = (database: Database.Database, folder: string): void
   if (tables !== 0) refuse('yard.not-a-yard', { folder })
 }
 
+/** Above this the whole file is not looked through before the first answer: the answers follow beside the work. */
+const wholeCheckBytes = 16_000_000
+
 /** Refused when SQLite finds pages or indices that do not fit together. */
-export const refuseDamaged = (database: Database.Database, folder: string): void => {
-  if (readPragma(database, 'quick_check(1)') !== 'ok') throw damagedRefusal(folder)
+export const refuseDamaged = (database: Database.Database, file: string, folder: string): void => {
+  const isGood = statSync(file).size > wholeCheckBytes ? areRecordsGood(database) : readPragma(database, 'quick_check(1)') === 'ok'
+  if (!isGood) throw damagedRefusal(folder)
 }

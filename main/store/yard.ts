@@ -8,6 +8,7 @@ import { kyselyOver, openDatabase, type ReadableDb, type WritableDb } from './da
 import { asDiskRefusal, saysDamaged } from './disk-refusals'
 import { examineFile, refuseDamaged, refuseForeign } from './examine'
 import { lockYard } from './lock'
+import { lookThrough } from './look-through'
 import { migrate, refuseNewer } from './migrate'
 import type { Migration } from './migrations/migration'
 import type { Tables } from './tables'
@@ -33,6 +34,8 @@ export interface Yard extends ReadableYard {
   readonly write: <T>(change: (db: WritableDb) => Promise<T>) => Promise<T>
   /** Makes today's backup unless it is there, or the yard holds no rig yet; answers its name. */
   readonly backUp: () => Promise<string | undefined>
+  /** Looks through the whole file beside the work; rejects with the refusal that names the newest good backup. */
+  readonly lookThrough: () => Promise<void>
   /** Whether the program before this one ended without closing the yard. */
   readonly wasUnclean: boolean
   readonly database: Database.Database
@@ -51,7 +54,7 @@ const openForWork = (folder: string, options: YardOptions, wasUnclean: boolean):
   try {
     if (found === 'there') {
       refuseForeign(database, folder)
-      if (wasUnclean) refuseDamaged(database, folder)
+      if (wasUnclean) refuseDamaged(database, yardFile(folder), folder)
       refuseNewer(database, { ...options, folder })
     }
     migrate(database, { ...options, folder })
@@ -78,6 +81,9 @@ const holdsRigs = (database: Database.Database): boolean => database.prepare('SE
 const workOn = (folder: string, database: Database.Database, release: () => void, wasUnclean: boolean, clock: () => Date): Yard => {
   const kysely = kyselyOver(database)
   let backup: Promise<string | undefined> | undefined
+  const checkAll = async (): Promise<void> => {
+    if (database.open && !(await lookThrough(database))) throw damagedRefusal(folder)
+  }
   const backUp = async (): Promise<string | undefined> => {
     if (!holdsRigs(database)) return undefined
     backup = (backup ?? Promise.resolve(undefined)).catch(() => undefined).then(() => backUpDaily(database, folder, clock()))
@@ -90,7 +96,7 @@ const workOn = (folder: string, database: Database.Database, release: () => void
     rmSync(openMarker(folder), { force: true })
     release()
   }
-  return { folder, ...queriesOver(kysely, folder), backUp, close, wasUnclean, database }
+  return { folder, ...queriesOver(kysely, folder), backUp, lookThrough: checkAll, close, wasUnclean, database }
 }
 
 /**

@@ -10,6 +10,6 @@ export const answers: Migration = {
       answer_json TEXT NOT NULL CHECK (json_valid(answer_json)),
       answered_at TEXT NOT NULL,
       PRIMARY KEY (survey_id, check_id, position)
-    ) STRICT;
+    ) STRICT, WITHOUT ROWID;
   `,
 }

@@ -3,9 +3,10 @@ import { join } from 'node:path'
 import { expect, test } from 'vitest'
 import { listBackups, newestGoodBackup } from '../../../main/store/backups'
 import { openBackup } from '../../../main/store/restore'
+import { keepAnswer } from '../../../main/store/answers'
 import { countYard } from '../../../main/store/surveys'
 import { openMarker, yardFile } from '../../../main/store/yard'
-import { aRig, keepRig, newFolder, noon, open, refusalOf } from './a-yard'
+import { aRig, keepRig, keepSurvey, newFolder, noon, open, refusalOf } from './a-yard'
 
 const clock = (): Date => noon
 
@@ -88,6 +89,28 @@ test('pages spoiled in the middle are found at the start after an unclean end', 
   spoil(yardFile(folder), 4096 * 3, 4096 * 4)
   writeFileSync(openMarker(folder), '')
   expect((await refusalOf(() => open(folder))).code).toBe('yard.damaged')
+})
+
+test('answers that were spoiled are found beside the work', async () => {
+  const folder = newFolder()
+  const yard = open(folder)
+  const rig = aRig('with answers')
+  await yard.write(async (db) => {
+    const rigId = await keepRig(db, rig)
+    for (let day = 1; day < 20; day += 1) {
+      const surveyId = await keepSurvey(db, rigId, rig, `2026-05-${String(day).padStart(2, '0')}`)
+      for (let index = 0; index < 40; index += 1)
+        await keepAnswer(db, surveyId, { checkId: `check ${index}`, position: 'rig', answer: { values: {}, note: 'as found '.repeat(20) }, answeredAt: noon.toISOString() })
+    }
+  })
+  await yard.lookThrough()
+  const leaf = yard.database.prepare<[], { pageno: number }>("SELECT pageno FROM dbstat WHERE name = 'answers' AND pagetype = 'leaf' LIMIT 1 OFFSET 5").get()?.pageno ?? 0
+  const backup = await yard.backUp()
+  await yard.close()
+  spoil(yardFile(folder), (leaf - 1) * 4096, 4096)
+  const again = open(folder)
+  expect(await refusalOf(() => again.lookThrough())).toEqual({ code: 'yard.damaged', values: { folder, backup, date: '2026-06-15' } })
+  await again.close()
 })
 
 test('damage met while working is refused by the same sentence', async () => {
