@@ -35,7 +35,8 @@ const problemOf = (words: Words, parsed: ParsedQuantity, units: UnitSystem): str
 const useTyped = (quantity: Quantity, value: number | undefined, units: UnitSystem) => {
   const shown = value === undefined ? '' : formatQuantity(quantity, value, units)
   const [typed, setTyped] = useState({ text: shown, value, units })
-  const isOurs = Object.is(typed.value, value) && typed.units === units
+  // Other units show a known value anew; what could not be read stays as it was typed.
+  const isOurs = Object.is(typed.value, value) && (typed.units === units || value === undefined)
   return { text: isOurs ? typed.text : shown, type: (text: string, si: number | undefined) => setTyped({ text, value: si, units }) }
 }
 

@@ -69,12 +69,13 @@ export const YardPage = () => {
     setTyped(words)
     setOffset(0)
   }
+  if (!rigs.data && !rigs.error) return <Page title={yard.title}><Waiting /></Page>
   if (isEmpty) return <Page title={yard.title}><EmptyYard /></Page>
   return (
     <Page title={yard.title} actions={<LinkButton to="/rigs/new" kind="primary">{yard.register}</LinkButton>}>
       <div className={style.tools}><SearchField label={yard.search} clearLabel={yard.clearSearch} value={typed} onChange={look} /></div>
       <RefusalNotice error={rigs.error} onRetry={() => { void rigs.refetch() }} />
-      {rigs.data ? <RigList rigs={rigs.data.rigs} total={rigs.data.total} search={search} /> : !rigs.error && <Waiting />}
+      {rigs.data && <RigList rigs={rigs.data.rigs} total={rigs.data.total} search={search} />}
       {rigs.data && <Pages offset={offset} total={rigs.data.total} onOffset={setOffset} />}
     </Page>
   )
