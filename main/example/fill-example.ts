@@ -1,4 +1,57 @@
-import { refuse } from '../../shared-logic/contract/refusal'
+import { readFile } from 'node:fs/promises'
+import { join } from 'node:path'
+import { catalogue } from '../../shared-logic/checks/catalogue'
 import type { Desk } from '../../shared-logic/contract/contract'
+import { askedChecks } from '../../shared-logic/survey/assess'
+import type { Purpose } from '../../shared-logic/survey/purpose'
+import { assetsFolder } from '../assets-folder'
+import { pictures } from './pictures'
+import { inventedMark, painted } from './rigs'
+import { singleAxleScript, singleAxleStopsBefore, tandemScript } from './scripts'
+import { answerAt, type Script } from './walk'
 
-export const fillExample = async (_desk: Desk): Promise<void> => refuse('yard.no-example')
+const surveyor = { surveyorName: 'Invented Surveyor (example)', surveyorAddress: '3 Example Street, Nowhere Harbor', surveyorContact: 'nobody@example.invalid' }
+
+const saveRig = async (desk: Desk, rig: Script['rig']): Promise<string> => (await desk['rigs.save']({ rig })).id
+
+const start = async (desk: Desk, { rig, ruleBook, surveyDate }: Script, purpose: Purpose, place: string): Promise<string> => {
+  const rigId = await saveRig(desk, rig)
+  const survey = await desk['surveys.start']({ rigId, purpose, surveyDate, ruleBook, place: `${place}. ${inventedMark}` })
+  return survey.id
+}
+
+/** Answers in walking order, up to the station named, and stands there. */
+const walk = async (desk: Desk, surveyId: string, script: Script, stopBefore?: string): Promise<void> => {
+  for (const { check, position } of askedChecks(catalogue, script.rig, script.ruleBook)) {
+    const here = { checkId: check.id, position }
+    if (check.station === stopBefore) {
+      await desk['surveys.standAt']({ surveyId, here })
+      return
+    }
+    await desk['surveys.answer']({ surveyId, ...here, answer: answerAt(script, check, position) })
+  }
+}
+
+const addPictures = async (desk: Desk, surveyId: string): Promise<void> => {
+  for (const { file, caption, checkId, position } of pictures) {
+    const bytes = await readFile(join(assetsFolder(), 'example', file))
+    await desk['photographs.add']({ surveyId, checkId, position, fileName: file, caption }, bytes)
+  }
+}
+
+/**
+ * Fills an empty yard with the example, going through the desk like anybody: three invented rigs, one surveyed and
+ * reported, one with its survey under way, one with none. The surveyor's name is entered only where none was saved.
+ */
+export const fillExample = async (desk: Desk): Promise<void> => {
+  const { settings, saved } = await desk['settings.get']({})
+  if (!saved || settings.surveyorName === '') await desk['settings.save']({ settings: { ...settings, ...surveyor } })
+  await saveRig(desk, painted)
+  const { today } = await desk['yard.about']({})
+  const underWay = singleAxleScript(today)
+  await walk(desk, await start(desk, underWay, 'hire out', 'Example Lake'), underWay, singleAxleStopsBefore)
+  const surveyId = await start(desk, tandemScript, 'purchase', 'Example Landing, Nowhere Harbor')
+  await walk(desk, surveyId, tandemScript)
+  await addPictures(desk, surveyId)
+  await desk['reports.issue']({ surveyId })
+}

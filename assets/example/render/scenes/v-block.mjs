@@ -1,11 +1,11 @@
-import { backdrop, bolt, common, linear, radial, relief, webbing } from '../materials.mjs'
+import { backdrop, bolt, common, linear, relief, rod, webbing, zincRod } from '../materials.mjs'
 
 /** The rubber V on the winch post, seen from the side and a little above, with the stem lying in it. */
 export const draw = ({ bears }) => {
   const gap = bears ? 0 : 90
   return {
     defs: common() + relief('vRubber', { frequency: '0.3', octaves: 4, height: 2.2, seed: 17 }) + webbing('yellow', { light: '#e7b528', mid: '#cf9a12', dark: '#8b6405', pitch: 7 }) +
-      linear('hull', [[0, '#8d989e'], [0.16, '#f7f8f8'], [0.4, '#e9eceb'], [1, '#aeb8bd']], [0, 0, 1, 0]) + linear('post', [[0, '#e4e8e9'], [0.3, '#b4bbbe'], [0.75, '#8b9397'], [1, '#535b5f']], [0, 0, 1, 0]) + linear('face', [[0, '#3c4043'], [0.5, '#26292b'], [1, '#0f1112']]) + radial('contact', [[0, '#000', 0.75], [1, '#000', 0]]) + linear('boot', [[0, '#1f4e6e'], [1, '#0f2c40']]),
+      linear('hull', [[0, '#8d989e'], [0.16, '#f7f8f8'], [0.4, '#e9eceb'], [1, '#aeb8bd']], [0, 0, 1, 0]) + linear('post', [[0, '#e4e8e9'], [0.3, '#b4bbbe'], [0.75, '#8b9397'], [1, '#535b5f']], [0, 0, 1, 0]) + linear('face', [[0, '#3c4043'], [0.5, '#26292b'], [1, '#0f1112']]) + linear('boot', [[0, '#1f4e6e'], [1, '#0f2c40']]),
     body: `
       <rect width="1600" height="1200" fill="#b7c6cf"/>
       ${backdrop('<rect x="-300" y="-200" width="2200" height="760" fill="#c2d2dc"/><rect x="-300" y="520" width="2200" height="200" fill="#758b70"/><rect x="-300" y="700" width="2200" height="800" fill="#8a867c"/>', 'veryFar')}
@@ -17,9 +17,9 @@ export const draw = ({ bears }) => {
       <g filter="url(#cast)"><path d="M600 330 L810 400 Q846 556 874 640 L800 800 L600 760 q-40 -10 -40 -50 V380 q0 -60 40 -50 Z" fill="url(#face)" filter="url(#vRubber)"/></g>
       <path d="M600 330 L810 400 L786 436 L592 372 Z" fill="#6a6f73" filter="url(#vRubber)"/>
       <path d="M810 400 Q846 556 874 640" fill="none" stroke="${bears ? '#050606' : '#5a5e61'}" stroke-width="12"/>
-      <ellipse cx="878" cy="540" rx="50" ry="170" fill="url(#contact)" transform="rotate(-14 878 540)"/>
-      ${bolt(640, 560, 46)}
-      <g filter="url(#cast)"><path d="M330 170 L890 268 L886 318 L326 236 Z" fill="url(#yellow)"/></g><path d="M330 170 L890 268 L886 318 L326 236 Z" fill="#000" opacity="0.12"/>
+      
+      <path d="M826 400 Q862 556 892 660" fill="none" stroke="#000" stroke-opacity="0.3" stroke-width="30" filter="url(#softer)"/>${bolt(660, 560, 46)}
+      ${rod('M792 262 q52 -14 70 16 q8 36 -52 40', 22, zincRod)}<g filter="url(#cast)"><path d="M330 170 L770 246 L766 300 L326 236 Z" fill="url(#yellow)"/></g><path d="M330 170 L770 246 L766 300 L326 236 Z" fill="#000" opacity="0.12"/>${rod('M764 272 L800 282', 18, zincRod)}
       <g filter="url(#cast)"><circle cx="292" cy="200" r="104" fill="url(#steel)"/><circle cx="292" cy="200" r="78" fill="url(#zinc)"/><circle cx="292" cy="200" r="26" fill="#3a4044"/></g>
       <g filter="url(#cast)"><path d="M292 200 L150 60" stroke="#7e868a" stroke-width="26" stroke-linecap="round"/><circle cx="140" cy="52" r="34" fill="#1a1c1e"/></g>`,
     focus: { x: 790, y: 540, r: 1000 },
