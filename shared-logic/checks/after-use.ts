@@ -1,7 +1,7 @@
 import { commonPractice, published } from '../rules/cite'
 import { dueOn, serviceState } from '../rules/service-interval'
 import type { FieldValues } from '../survey/answer'
-import { advisory, choiceCheck, notApplicable, passed, textOf } from './builders'
+import { advisory, choiceCheck, notApplicable, passed, textOf, unseen } from './builders'
 import type { Check, Found, JudgeContext } from './check'
 import { braked, hydraulic, lubricatedBy } from './equipment'
 
@@ -53,7 +53,7 @@ export const afterUseChecks: readonly Check[] = [
     id: 'after-use.hubs-cooled',
     station: 'after-use',
     positions: 'once',
-    outcomes: { 'left to cool first': passed, 'straight into the water': advisory('at next service'), 'not known': advisory('at next service') },
+    outcomes: { 'left to cool first': passed, 'straight into the water': advisory('at next service'), 'not known': unseen },
     sources: [commonPractice],
   }),
   choiceCheck({

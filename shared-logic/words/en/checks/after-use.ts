@@ -64,7 +64,7 @@ export const afterUseWords: StationCheckWords = {
     outcomes: {
       'left to cool first': { option: 'Left to cool', because: 'The hubs are left to cool before launching.' },
       'straight into the water': { option: 'Straight into the water', because: 'The hubs go hot into the water.', remedy: 'Let them cool first; look for water in oil or grease at the next service.' },
-      'not known': { option: 'Not known', because: 'Nobody knows whether the hubs are left to cool.', remedy: 'Look for water in oil or grease at the next service.' },
+      'not known': { option: 'Not known', because: 'Nobody could say whether the hubs are left to cool.' },
     },
   },
   'after-use.oil-baths-turned': {
