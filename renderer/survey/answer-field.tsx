@@ -1,3 +1,4 @@
+import type { ReactNode } from 'react'
 import type { Field } from '../../shared-logic/checks/check'
 import type { FieldValue, Spot } from '../../shared-logic/survey/answer'
 import { assertNever } from '../../shared-logic/assert-never'
@@ -35,9 +36,13 @@ export const AnswerField = ({ field, said, value, isLabelHidden, isNumbered, sur
     case 'reading':
       return <AnswerReading field={field} label={label} hint={hint} error={error} value={numberIn(value)} onType={onType} onEnter={onEnter} />
     case 'count':
-      return <NumberField label={label} hint={hint} error={error} value={numberIn(value)} onChange={onType} min={field.min} max={field.max} hasSteps />
+      return <EnterGoesOn onEnter={onEnter}><NumberField label={label} hint={hint} error={error} value={numberIn(value)} onChange={onType} min={field.min} max={field.max} hasSteps /></EnterGoesOn>
     case 'text':
-      return <TextField label={label} hint={hint} error={error} value={stringIn(value) ?? ''} maxLength={field.maxLength} onChange={(text) => onType(text.trim() === '' ? undefined : text)} onBlur={onLeave} />
+      return (
+        <EnterGoesOn onEnter={onEnter}>
+          <TextField label={label} hint={hint} error={error} value={stringIn(value) ?? ''} maxLength={field.maxLength} onChange={(text) => onType(text.trim() === '' ? undefined : text)} onBlur={onLeave} />
+        </EnterGoesOn>
+      )
     case 'date':
       return <DateField label={label} hint={hint} error={error} value={stringIn(value)} max={surveyDate} onChange={onType} />
     case 'spots':
@@ -46,3 +51,8 @@ export const AnswerField = ({ field, said, value, isLabelHidden, isNumbered, sur
       return assertNever(field)
   }
 }
+
+/** Enter in a field that takes one line keeps it and goes on, as everywhere on the walk. */
+const EnterGoesOn = ({ onEnter, children }: { readonly onEnter: () => void; readonly children: ReactNode }) => (
+  <form onSubmit={(event) => { event.preventDefault(); onEnter() }}>{children}</form>
+)

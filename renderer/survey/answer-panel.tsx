@@ -2,6 +2,7 @@ import { isAsked } from '../../shared-logic/checks/asked-fields'
 import { Button } from '../parts/button'
 import { useUnits } from '../parts/use-settings'
 import { useWords } from '../parts/use-words'
+import { VerdictMark } from '../parts/verdict-mark'
 import { AnswerField } from './answer-field'
 import { fieldWords } from './field-words'
 import style from './answer-panel.module.css'
@@ -33,6 +34,7 @@ export const AnswerPanel = ({ walk, draft, answering }: AnswerPanelProps) => {
       ))}
       <div className={style.ways}>
         <Button kind="quiet" onPress={walk.goBack}>{said.goBack}</Button>
+        {!draft.assessed.open && <span className={style.glance} aria-hidden="true"><VerdictMark verdict={draft.assessed.verdict} /></span>}
         <Button onPress={answering.goOn} aria-keyshortcuts="Enter">{said.goOn}</Button>
       </div>
     </fieldset>

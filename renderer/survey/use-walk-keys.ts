@@ -16,6 +16,8 @@ export interface WalkKeys {
 }
 
 const isWriting = (target: Element): boolean => target.closest('input:not([type=radio], [type=checkbox], [type=range], [type=file]), textarea, select, [contenteditable], [role=spinbutton], [role=textbox]') !== null
+/** A part of a date takes digits, but has no use for Enter. */
+const isDatePart = (target: Element): boolean => target.matches('[role=spinbutton]:not(input)')
 /** Where Enter already means something, other than an answer that is given. */
 const takesEnter = (target: Element): boolean => target.closest('button, a, summary, [role=button], [role=switch]') !== null && target.closest('[role=radio][aria-checked=true]') === null
 /** Where arrows already mean something. */
@@ -47,7 +49,7 @@ export const useWalkKeys = (keys: WalkKeys, isOn: boolean): void => {
     const strike = (event: KeyboardEvent): void => {
       const { target } = event
       if (event.defaultPrevented || event.repeat || event.ctrlKey || event.metaKey || event.altKey || !(target instanceof Element)) return
-      if (isWriting(target) || document.querySelector('[role=dialog], [role=alertdialog], [role=listbox]') !== null) return
+      if ((isWriting(target) && !(event.key === 'Enter' && isDatePart(target))) || document.querySelector('[role=dialog], [role=alertdialog], [role=listbox]') !== null) return
       if (/^[1-9]$/.test(event.key)) {
         event.preventDefault()
         latest.current.answer(Number(event.key))

@@ -67,7 +67,7 @@ const Station = ({ walk }: { readonly walk: Walk }) => {
       </StationChecks>
       <KeyMap isOpen={shown === 'keys'} onClose={() => setShown(undefined)} isOn={areKeysOn} onTurn={turnKeys} />
       <Dialog title={said.drawing} isOpen={shown === 'drawing'} onClose={() => setShown(undefined)} actions={<Button onPress={() => setShown(undefined)}>{keyWords.close}</Button>}>
-        <RigMap walk={walk} onGone={() => setShown(undefined)} />
+        <div className={style.floating}><RigMap walk={walk} onGone={() => setShown(undefined)} /></div>
       </Dialog>
     </section>
   )

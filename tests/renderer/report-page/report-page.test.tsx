@@ -1,0 +1,42 @@
+import { cleanup, screen, waitFor, within } from '@testing-library/react'
+import userEvent from '@testing-library/user-event'
+import { afterEach, describe, expect, it } from 'vitest'
+import { ReportPage } from '../../../renderer/report-page/report-page'
+import type { ReportRow, Survey } from '../../../shared-logic/survey/records'
+import { surveyAt } from '../survey/desk-of-one-survey'
+import { drawWithDesk } from '../window-with-desk'
+
+afterEach(cleanup)
+window.scrollTo = () => undefined
+
+const survey: Survey = { ...surveyAt('hubs.oil-condition', 'axle 1 left'), status: 'issued', reportNumber: 'BW-2026-0001', revision: 2 }
+const revision = (number: number): ReportRow => ({
+  id: `0197d000-0000-7000-8000-00000000000${number}`, surveyId: survey.id, number: 'BW-2026-0001', revision: number, issuedAt: `2026-11-2${number}T12:00:00Z`, date: '2026-11-20', verdict: 'fail', pdfSha256: String(number).repeat(64), pdfByteCount: 2_400_000,
+})
+
+const drawReport = (reports: readonly ReportRow[]) =>
+  drawWithDesk(<ReportPage surveyId={survey.id} />, { 'surveys.get': () => survey, 'reports.list': () => ({ reports: [...reports] }), 'surveys.reopen': () => ({ ...survey, status: 'under way' }) })
+
+describe('the page of a report', { timeout: 30_000 }, () => {
+  it('opens the newest revision and keeps the earlier one within reach', async () => {
+    drawReport([revision(1), revision(2)])
+    expect((await screen.findByRole('link', { name: 'Open the PDF' })).getAttribute('href')).toBe(`reports/${revision(2).id}.pdf`)
+    const earlier = within(screen.getByRole('region', { name: 'Earlier revisions' }))
+    expect(earlier.getByRole('link', { name: 'Revision 1, issued 21 November 2026' }).getAttribute('href')).toBe(`reports/${revision(1).id}.pdf`)
+  })
+
+  it('says what reopening does before it reopens', async () => {
+    const { asked } = drawReport([revision(2)])
+    await userEvent.click(await screen.findByRole('button', { name: 'Reopen as a new revision' }))
+    const dialog = within(await screen.findByRole('dialog'))
+    expect(dialog.getByText(/the next issue becomes revision 3/)).toBeDefined()
+    expect(asked.some(({ name }) => name === 'surveys.reopen')).toBe(false)
+    await userEvent.click(dialog.getByRole('button', { name: 'Reopen' }))
+    await waitFor(() => expect(asked.some(({ name }) => name === 'surveys.reopen')).toBe(true))
+  })
+
+  it('a survey without a report says so and leads to the walk', async () => {
+    drawReport([])
+    expect((await screen.findByRole('link', { name: 'Go to the walk' })).getAttribute('href')).toBe(`#/surveys/${survey.id}`)
+  })
+})

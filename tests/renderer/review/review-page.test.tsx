@@ -1,0 +1,70 @@
+import { cleanup, screen, waitFor, within } from '@testing-library/react'
+import userEvent from '@testing-library/user-event'
+import { afterEach, describe, expect, it } from 'vitest'
+import { ReviewPage } from '../../../renderer/review/review-page'
+import type { ReportRow, Survey } from '../../../shared-logic/survey/records'
+import { surveyAt } from '../survey/desk-of-one-survey'
+import { drawWithDesk } from '../window-with-desk'
+
+afterEach(cleanup)
+window.scrollTo = () => undefined
+
+const oil = 'hubs.oil-condition'
+const answered = (position: string, condition: string) => ({ checkId: oil, position, answer: { values: { condition } }, answeredAt: '2026-11-20T10:00:00Z' })
+const survey: Survey = {
+  ...surveyAt(oil, 'axle 1 left'),
+  answers: [
+    answered('axle 1 left', 'dark'),
+    answered('axle 1 right', 'milky'),
+    { checkId: oil, position: 'axle 2 left', answer: { values: {}, aside: { as: 'not seen', reason: 'Under the boat' } }, answeredAt: '2026-11-20T10:00:00Z' },
+  ],
+}
+const report: ReportRow = { id: '0197d000-0000-7000-8000-000000000001', surveyId: survey.id, number: 'BW-2026-0001', revision: 1, issuedAt: '2026-11-20T12:00:00Z', date: '2026-11-20', verdict: 'fail', pdfSha256: 'a'.repeat(64), pdfByteCount: 1000 }
+
+const drawReview = (surveyorName: string) =>
+  drawWithDesk(
+    <ReviewPage surveyId={survey.id} />,
+    { 'surveys.get': () => survey, 'reports.issue': () => ({ report }), 'settings.save': ({ settings }) => ({ settings: { surveyorName: '', surveyorAddress: '', surveyorContact: '', ruleBook: 'us', units: 'metric', paper: 'A4', theme: 'day', ...settings } }) },
+    { surveyorName },
+  )
+
+describe('the review', { timeout: 30_000 }, () => {
+  it('puts the fail before the advisory, each with its reason, remedy and by when', async () => {
+    drawReview('A. Surveyor')
+    const findings = within(await screen.findByRole('region', { name: /^Findings/ })).getAllByRole('heading', { level: 3 })
+    expect(findings.map((each) => each.textContent)).toEqual(['Oil condition, right front', 'Oil condition, left front'])
+    expect(screen.getByText('The oil is milky: water has got in.')).toBeDefined()
+    expect(screen.getByText('Before it is towed')).toBeDefined()
+  })
+
+  it('names what was not seen with its reason, apart from what is open', async () => {
+    drawReview('A. Surveyor')
+    const unseen = within(await screen.findByRole('region', { name: /^Not seen/ }))
+    expect(unseen.getByText('Under the boat')).toBeDefined()
+    expect(unseen.getAllByRole('listitem')).toHaveLength(1)
+  })
+
+  it('says before issuing that open checks are reported as not seen, and issues only when confirmed', async () => {
+    const { asked } = drawReview('A. Surveyor')
+    await userEvent.click(await screen.findByRole('button', { name: 'Issue the report' }))
+    const dialog = within(await screen.findByRole('alertdialog', { name: /^Issue with \d+ checks open/ }))
+    expect(dialog.getByText('What is still open is reported as not seen.')).toBeDefined()
+    expect(asked.some(({ name }) => name === 'reports.issue')).toBe(false)
+    await userEvent.click(dialog.getByRole('button', { name: 'Issue' }))
+    await waitFor(() => expect(asked.some(({ name }) => name === 'reports.issue')).toBe(true))
+  })
+
+  it('asks who signs where no surveyor is known, and does not go on without a name', async () => {
+    const { asked } = drawReview('')
+    await screen.findByRole('button', { name: 'Issue the report' })
+    await waitFor(() => expect(asked.some(({ name }) => name === 'settings.get')).toBe(true))
+    await userEvent.click(screen.getByRole('button', { name: 'Issue the report' }))
+    const dialog = within(await screen.findByRole('dialog', { name: 'Who signs the report?' }))
+    await userEvent.click(dialog.getByRole('button', { name: 'Keep and go on' }))
+    expect(await dialog.findByText('A report needs the surveyor’s name.')).toBeDefined()
+    await userEvent.type(dialog.getByRole('textbox', { name: 'Your name' }), 'Ada Quillfeather')
+    await userEvent.click(dialog.getByRole('button', { name: 'Keep and go on' }))
+    expect(await screen.findByRole('alertdialog')).toBeDefined()
+    expect(asked.find(({ name }) => name === 'settings.save')?.input).toMatchObject({ settings: { surveyorName: 'Ada Quillfeather' } })
+  })
+})
