@@ -7,7 +7,7 @@ export default defineConfig({
     build: {
       /** Pure packages of many small files go into the bundle: opened one by one they take longer than all the rest of the start. */
       externalizeDeps: { exclude: ['zod', 'kysely', 'date-fns', 'uuid'] },
-      minify: false,
+      chunkSizeWarningLimit: 4_000,
       outDir: 'out/main',
       rolldownOptions: {
         input: {
@@ -35,6 +35,7 @@ export default defineConfig({
       outDir: 'out/renderer',
       assetsInlineLimit: 0,
       minify: true,
+      chunkSizeWarningLimit: 4_000,
       rolldownOptions: { input: resolve('renderer/index.html') },
     },
   },

@@ -5,7 +5,6 @@ import { refuse } from '../../shared-logic/contract/refusal'
 import { en } from '../../shared-logic/words/en'
 import { answerCall } from '../desk/answer-call'
 import { openDesk, type OpenedDesk } from '../desk/open'
-import { fillExample } from '../example/fill-example'
 import { fill } from './columns'
 import type { Command } from './command'
 
@@ -33,7 +32,7 @@ export const example: Command = {
   run: async ({ words: [named = defaultFolder], workingFolder }) => {
     const folder = resolve(workingFolder, named)
     if (existsSync(folder) && readdirSync(folder).length > 0) refuse('cli.folder-not-empty', { folder })
-    const opened = await openDesk(folder, { fillExample })
+    const opened = await openDesk(folder)
     try {
       const reply = await answerCall(opened.desk, 'yard.openExample', {})
       if (!reply.ok) return refuse(reply.refusal.code, reply.refusal.values, reply.refusal.field)

@@ -1,7 +1,7 @@
 import { catalogue } from '../../shared-logic/checks/catalogue'
 import type { RigRow, Survey } from '../../shared-logic/survey/records'
 import { assess } from '../../shared-logic/survey/assess'
-import { placeKey } from '../../shared-logic/survey/keys'
+import { factsOf } from '../../shared-logic/survey/facts'
 import { en } from '../../shared-logic/words/en'
 import { columns } from './columns'
 import type { Answer, Command } from './command'
@@ -26,8 +26,7 @@ const showRig = async (row: RigRow, surveys: Awaited<ReturnType<typeof everySurv
 })
 
 const showSurvey = (survey: Survey): Answer => {
-  const answers = new Map(survey.answers.map((each) => [placeKey(each.checkId, each.position), each.answer]))
-  const assessed = assess(catalogue, { rig: survey.rig, ruleBook: survey.ruleBook, surveyDate: survey.surveyDate, answers })
+  const assessed = assess(catalogue, factsOf(survey))
   const said = sayAssessed(assessed, { units: survey.ruleBook === 'us' ? 'us' : 'metric', axleCount: survey.rig.trailer.axleCount })
   return { lines: [surveyCells(survey).join('  '), '', ...said.lines], json: { ...survey, assessed: said.json } }
 }

@@ -6,7 +6,6 @@ import { en } from '../../shared-logic/words/en'
 import { sayRefusal } from '../../shared-logic/words/say-refusal'
 import { dataFolder } from '../data-folder'
 import { openDesk } from '../desk/open'
-import { fillExample } from '../example/fill-example'
 import { readArguments, type HostArguments } from './arguments'
 import { startHost } from './listen'
 import { openBrowser } from './open-browser'
@@ -24,7 +23,7 @@ const leave = (line: string, code: number): never => {
 /** Opens the yard, serves it and prints the address, alone on standard output. */
 const run = async (wanted: HostArguments): Promise<void> => {
   if (!existsSync(join(rendererFolder, 'index.html'))) leave(words.notBuilt, 1)
-  const opened = await openDesk(resolve(wanted.folder ?? dataFolder()), { fillExample })
+  const opened = await openDesk(resolve(wanted.folder ?? dataFolder()))
   const host = await startHost({ opened, rendererFolder, port: wanted.port, now: Date.now, onFault: (fault) => console.error(words.failed, fault) })
   let closing = false
   const close = (): void => {

@@ -4,7 +4,6 @@ import { en } from '../../shared-logic/words/en'
 import { sayDate } from '../../shared-logic/words/say'
 import { sayRefusal } from '../../shared-logic/words/say-refusal'
 import { openDesk, type OpenedDesk } from '../desk/open'
-import { fillExample } from '../example/fill-example'
 import { openBackup } from '../store/restore'
 
 const words = en.doors.shell
@@ -38,7 +37,7 @@ const explain = async (refusal: RefusalData, offered: Offered | undefined): Prom
 export const openOrExplain = async (folder: string): Promise<OpenedDesk | undefined> => {
   for (;;) {
     try {
-      return await openDesk(folder, { fillExample })
+      return await openDesk(folder)
     } catch (fault) {
       if (!(fault instanceof Refusal)) throw fault
       const offered = offeredBackup(fault.data)

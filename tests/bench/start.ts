@@ -2,10 +2,10 @@ import { spawn } from 'node:child_process'
 import { mkdtemp, rm } from 'node:fs/promises'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
-import { fileURLToPath } from 'node:url'
 import type { BenchLine } from './intake'
 
-const bundle = fileURLToPath(new URL('../../out/main/host.js', import.meta.url))
+/** Built by `npm run bench`, which runs in the checkout's folder. */
+const bundle = join(process.cwd(), 'out', 'main', 'host.js')
 const budgetMs = 500
 const runs = 7
 
