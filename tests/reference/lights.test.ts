@@ -7,6 +7,8 @@ import { judged } from '../shared-logic/checks/judged'
 
 const inch = 0.0254
 const foot = 0.3048
+const middle = (positions: readonly string[]) => positions.filter((position) => position.includes('middle'))
+const bladeAt = (clock: number) => contactsOf('7 blade', 'us')?.find((contact) => contact.at === clock)?.does
 const sized = (widthIn: number, lengthFt: number) => ({ widthM: widthIn * inch, lengthM: lengthFt * foot })
 
 describe('lamps by size (49 CFR 571.108, agency letters and restatements)', () => {
@@ -14,7 +16,6 @@ describe('lamps by size (49 CFR 571.108, agency letters and restatements)', () =
     expect(lampPositions(sized(width, 20), 'us').filter((position) => /clearance|identification/.test(position))).toHaveLength(count)
   })
   it.each([[29.9, 0], [30, 2]])('at %f ft long: %i intermediate markers, and as many reflectors', (length, count) => {
-    const middle = (positions: string[]) => positions.filter((position) => position.includes('middle'))
     expect(middle(lampPositions(sized(70, length), 'us'))).toHaveLength(count)
     expect(middle(reflectorPositions(sized(70, length), 'us'))).toHaveLength(count)
   })
@@ -56,8 +57,7 @@ describe('connectors', () => {
     expect(contactsOf('7 blade', 'us')?.find(({ at }) => at === 5)).toEqual({ at: 5, does: ['electric brakes'], colour: 'blue' })
   })
   it('US 7-way blade: left turn and stop share nine o’clock, right turn and stop three', () => {
-    const at = (clock: number) => contactsOf('7 blade', 'us')?.find((contact) => contact.at === clock)?.does
-    expect([at(9), at(3)]).toEqual([['left turn', 'stop'], ['right turn', 'stop']])
+    expect([bladeAt(9), bladeAt(3)]).toEqual([['left turn', 'stop'], ['right turn', 'stop']])
   })
   it('only the fifth way of a flat plug carries reversing', () => {
     expect([functionsOf('4 flat', 'us')?.has('reversing'), functionsOf('5 flat', 'us')?.has('reversing')]).toEqual([false, true])

@@ -42,7 +42,7 @@ const askedOf = (trailer: Trailer): string[] => [
 ]
 
 describe('axles and suspension', () => {
-  it.each(cases)('$check: $states', expectCase)
+  it.each(cases)('$check: $states', (each) => expectCase(each))
   it.each(choices)('%s: each choice has its verdict', (id, expected) => expectChoices(id, expected))
   it('every way a measured check can come out is tested', () => expectEveryOutcomeReached('axles', cases))
 

@@ -157,7 +157,7 @@ const askedOf = (trailer: Trailer, ruleBook: RuleBook = 'us'): string[] => [
 ]
 
 describe('brakes', () => {
-  it.each(cases)('$check: $states', expectCase)
+  it.each(cases)('$check: $states', (each) => expectCase(each))
   it.each(choices)('%s: each choice has its verdict', (id, expected) => expectChoices(id, expected))
   it('every way a measured check can come out is tested', () => expectEveryOutcomeReached('brakes', cases))
 

@@ -52,7 +52,7 @@ const choices: readonly (readonly [string, ByVerdict])[] = [
 ]
 
 describe('hubs', () => {
-  it.each(cases)('$check: $states', expectCase)
+  it.each(cases)('$check: $states', (each) => expectCase(each))
   it.each(choices)('%s: each choice has its verdict', (id, expected) => expectChoices(id, expected))
   it('every way a measured check can come out is tested', () => expectEveryOutcomeReached('hubs', cases))
 

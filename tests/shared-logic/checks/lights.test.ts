@@ -114,7 +114,7 @@ const choices: readonly (readonly [string, ByVerdict])[] = [
 ]
 
 describe('lights and wiring', () => {
-  it.each(cases)('$check: $states', expectCase)
+  it.each(cases)('$check: $states', (each) => expectCase(each))
   it.each(choices)('%s: each choice has its verdict', (id, expected) => expectChoices(id, expected))
   it('every way a measured check can come out is tested', () => expectEveryOutcomeReached('lights', cases))
 
