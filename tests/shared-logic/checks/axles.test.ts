@@ -1,8 +1,6 @@
 import { describe, expect, it } from 'vitest'
-import { catalogue } from '../../../shared-logic/checks/catalogue'
 import type { Trailer } from '../../../shared-logic/rig/trailer'
-import { askedChecks } from '../../../shared-logic/survey/assess'
-import { expectCase, expectChoices, expectEveryOutcomeReached, judged, type ByVerdict, type Case } from './judged'
+import { askedAt, expectCase, expectChoices, expectEveryOutcomeReached, judged, type ByVerdict, type Case } from './judged'
 
 const inch = 0.0254
 
@@ -37,9 +35,7 @@ const choices: readonly (readonly [string, ByVerdict])[] = [
   ['axles.dampers', { pass: ['dry'], fail: ['leaking', 'loose or off'], advisory: ['bush worn'] }],
 ]
 
-const askedOf = (trailer: Trailer): string[] => [
-  ...new Set(askedChecks(catalogue, { name: 'Rig', trailer }, 'us').filter(({ check }) => check.station === 'axles').map(({ check }) => check.id)),
-]
+const askedOf = (trailer: Trailer): string[] => askedAt('axles', trailer)
 
 describe('axles and suspension', () => {
   it.each(cases)('$check: $states', (each) => expectCase(each))

@@ -1,9 +1,7 @@
 import { describe, expect, it } from 'vitest'
-import { catalogue } from '../../../shared-logic/checks/catalogue'
 import type { Trailer } from '../../../shared-logic/rig/trailer'
 import type { RuleBook } from '../../../shared-logic/rules/rule-book'
-import { askedChecks } from '../../../shared-logic/survey/assess'
-import { expectCase, expectChoices, expectEveryOutcomeReached, judged, type ByVerdict, type Case } from './judged'
+import { askedAt, expectCase, expectChoices, expectEveryOutcomeReached, judged, type ByVerdict, type Case } from './judged'
 
 const poundKg = 0.45359237
 const psi = 6894.757
@@ -152,9 +150,7 @@ const choices: readonly (readonly [string, ByVerdict])[] = [
   ['brakes.drag', { pass: ['lets go', 'brushes evenly'], advisory: ['drags'], fail: ['hot or smells'], 'not seen': ['not lifted'] }],
 ]
 
-const askedOf = (trailer: Trailer, ruleBook: RuleBook = 'us'): string[] => [
-  ...new Set(askedChecks(catalogue, { name: 'Rig', trailer }, ruleBook).filter(({ check }) => check.station === 'brakes').map(({ check }) => check.id)),
-]
+const askedOf = (trailer: Trailer, ruleBook: RuleBook = 'us'): string[] => askedAt('brakes', trailer, ruleBook)
 
 describe('brakes', () => {
   it.each(cases)('$check: $states', (each) => expectCase(each))

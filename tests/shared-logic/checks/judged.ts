@@ -7,7 +7,7 @@ import type { Trailer } from '../../../shared-logic/rig/trailer'
 import type { RuleBook } from '../../../shared-logic/rules/rule-book'
 import type { FieldValues } from '../../../shared-logic/survey/answer'
 import { answerSchema } from '../../../shared-logic/survey/answer'
-import { assessOne } from '../../../shared-logic/survey/assess'
+import { askedChecks, assessOne } from '../../../shared-logic/survey/assess'
 import type { StationId } from '../../../shared-logic/survey/station'
 import type { ByWhen, Verdict } from '../../../shared-logic/survey/verdict'
 import { becauseOf, remedyOf } from '../../../shared-logic/words/check-sentences'
@@ -92,3 +92,12 @@ export const expectEveryOutcomeReached = (station: StationId, cases: readonly Ca
   const all = measuredChecks(station).flatMap((id) => Object.keys(known(id).outcomes).map((outcome) => `${id}: ${outcome}`))
   expect(all.filter((each) => !reached.has(each))).toEqual([])
 }
+
+/** Ids of the checks a whole survey asks of this trailer at a station, in order. */
+export const askedAt = (station: StationId, trailer: Trailer, ruleBook: RuleBook = 'us'): string[] => [
+  ...new Set(
+    askedChecks(catalogue, { rig: { name: 'Rig', trailer }, ruleBook, purpose: 'purchase' })
+      .filter(({ check }) => check.station === station)
+      .map(({ check }) => check.id),
+  ),
+]
