@@ -7,7 +7,7 @@ export const reportFile = (folder: string, sha256: string): string => join(repor
 /** Where a report is written before its hash is known. */
 export const unnamedReport = (folder: string, id: string): string => join(reportFolder(folder), `${id}.part.pdf`)
 
-export const makeReportFolder = (folder: string): void => void mkdirSync(reportFolder(folder), { recursive: true })
+const makeReportFolder = (folder: string): void => void mkdirSync(reportFolder(folder), { recursive: true })
 
 /** Gives a written report the name of its hash, safely on the disk. */
 export const nameReport = async (folder: string, from: string, sha256: string): Promise<void> => {

@@ -15,7 +15,7 @@ import { changeSurvey, freezeRig } from '../store/surveys'
 import { asDiskRefusal } from '../store/disk-refusals'
 import { localDate } from './local-date'
 import type { Parts, Procedures } from './parts'
-import { makeReportFolder, nameReport, unnamedReport } from './report-files'
+import { nameReport, unnamedReport } from './report-files'
 import { wholeSurvey } from './surveys'
 import { keepSummary, needSurvey, needUnderWay } from './under-way'
 
@@ -54,7 +54,6 @@ const write = async ({ yard, shelf, writeReport, newId }: Parts, document: Repor
   const pictureOf = async (sha256: string): Promise<Uint8Array> =>
     (await shelf.read(sha256, 'large'))?.bytes ?? refuse('photograph.file-missing', { sha256: sha256.slice(0, 12) })
   try {
-    makeReportFolder(yard.folder)
     const written = await writeReport(document, pictureOf, part)
     await nameReport(yard.folder, part, written.sha256)
     return written

@@ -39,7 +39,7 @@ const refuseDate = (surveyDate: string, today: string): void => {
 const start = async (db: WritableDb, { clock, newId, zone }: Parts, input: ParsedInputOf<'surveys.start'>): Promise<Survey> => {
   const { rig } = await needRig(db, input.rigId)
   const id = newId()
-  const summary = summarize(assess(catalogue, { rig, ruleBook: input.ruleBook, surveyDate: input.surveyDate, answers: new Map() }))
+  const summary = summarize(assess(catalogue, { rig, ruleBook: input.ruleBook, purpose: input.purpose, surveyDate: input.surveyDate, answers: new Map() }))
   const place = input.place === '' ? undefined : input.place
   await insertSurvey(db, {
     id, rig_id: input.rigId, rig_name: rig.name, search_text: surveySearchText(rig, { place, surveyDate: input.surveyDate }),

@@ -22,12 +22,12 @@ export const needUnderWay = async (db: ReadableDb, surveyId: string): Promise<Ke
 
 /** The check, refused when this rig is not asked it at that position. */
 export const needAsked = (rig: Rig, survey: KeptSurvey, checkId: string, position: string): Check =>
-  askedChecks(catalogue, rig, survey.rule_book).find((asked) => asked.check.id === checkId && asked.position === position)?.check
+  askedChecks(catalogue, { rig, ruleBook: survey.rule_book, purpose: survey.purpose }).find((asked) => asked.check.id === checkId && asked.position === position)?.check
   ?? refuse('answer.not-asked', { check: checkId, position })
 
 const sumUp = async (db: ReadableDb, survey: KeptSurvey, rig: Rig): Promise<Summary> => {
   const answers = new Map((await answersOf(db, survey.id)).map((each) => [placeKey(each.checkId, each.position), each.answer]))
-  return summarize(assess(catalogue, { rig, ruleBook: survey.rule_book, surveyDate: survey.survey_date, answers }))
+  return summarize(assess(catalogue, { rig, ruleBook: survey.rule_book, purpose: survey.purpose, surveyDate: survey.survey_date, answers }))
 }
 
 /** Sums up again what the survey comes to, and keeps that beside it in the same transaction. */

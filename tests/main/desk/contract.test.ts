@@ -43,7 +43,7 @@ test('ids that name nothing are refused by every procedure that takes one', asyn
     ['reports.list', { surveyId: nobody }], ['photographs.describe', { photographId: nobody, caption: '' }], ['photographs.remove', { photographId: nobody }],
     ['photographs.restore', { photographId: nobody }],
   ]
-  for (const [name, input] of calls) expect((await refusalOf(opened, name, input)).code, name).toMatch(/\.not-found$/)
+  for (const [name, input] of calls) expect(`${name}: ${(await refusalOf(opened, name, input)).code}`).toMatch(/\.not-found$/)
   await opened.close()
 })
 

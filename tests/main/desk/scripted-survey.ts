@@ -46,7 +46,7 @@ const goOn = async (): Promise<Survey> => {
 }
 
 const survey = await goOn()
-const places = askedChecks(catalogue, survey.rig, survey.ruleBook).map(({ check, position }) => ({ checkId: check.id, position }))
+const places = askedChecks(catalogue, survey).map(({ check, position }) => ({ checkId: check.id, position }))
 
 const answer = async (count: number): Promise<void> => {
   const place = places[(count * 7) % places.length]
@@ -64,7 +64,8 @@ const photograph = async (count: number): Promise<void> => {
   say('photographed', createHash('sha256').update(bytes).digest('hex'))
 }
 
-const issue = async (): Promise<void> => {
+const issue = async (count: number): Promise<void> => {
+  say('asking', count)
   const { report } = await opened.desk['reports.issue']({ surveyId: survey.id })
   say('issued', report.id, report.pdfSha256)
   await ask('surveys.reopen', { surveyId: survey.id })
@@ -73,6 +74,6 @@ const issue = async (): Promise<void> => {
 say('ready', survey.id)
 for (let count = Number(from) + 1; ; count += 1) {
   await answer(count)
-  if (count % 5 === 0) await photograph(count)
-  if (count % 17 === 0) await issue()
+  if (count % 3 === 0) await photograph(count)
+  if (count % 8 === 0) await issue(count)
 }

@@ -1,7 +1,7 @@
 import { createHash } from 'node:crypto'
-import { mkdtempSync, rmSync, writeFileSync } from 'node:fs'
+import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
-import { join } from 'node:path'
+import { dirname, join } from 'node:path'
 import { v7 } from 'uuid'
 import { afterAll } from 'vitest'
 import sharp from 'sharp'
@@ -50,6 +50,7 @@ export const sha256 = (text: string | Uint8Array): string => createHash('sha256'
 /** A report writer that writes the document's own JSON: for tests of what is kept, not of how it looks. */
 export const writePlainReport = async (document: ReportDocument, _pictureOf: unknown, filePath: string): Promise<{ sha256: string; byteCount: number }> => {
   const text = JSON.stringify(document)
+  mkdirSync(dirname(filePath), { recursive: true })
   writeFileSync(filePath, text)
   return { sha256: sha256(text), byteCount: text.length }
 }
@@ -79,7 +80,7 @@ export const signAs = (opened: OpenedDesk, surveyorName: string) => ask(opened, 
 
 /** The first place of the tandem's walk whose check has a field of this kind. */
 export const placeWith = <Kind extends Field['kind']>(kind: Kind): { checkId: string; position: string; field: Extract<Field, { kind: Kind }> } => {
-  for (const { check, position } of askedChecks(catalogue, tandem, 'us')) {
+  for (const { check, position } of askedChecks(catalogue, { rig: tandem, ruleBook: 'us', purpose: 'yearly' })) {
     const field = check.fields.find((each): each is Extract<Field, { kind: Kind }> => each.kind === kind)
     if (field) return { checkId: check.id, position, field }
   }
