@@ -1,0 +1,84 @@
+import { mkdtemp, rm } from 'node:fs/promises'
+import { tmpdir } from 'node:os'
+import { join } from 'node:path'
+import { afterAll, beforeAll, describe, expect, test } from 'vitest'
+import { answerCall } from '../../../main/desk/answer-call'
+import { openDesk, type OpenedDesk } from '../../../main/desk/open'
+import { pictures } from '../../../main/example/pictures'
+import { tandemScript } from '../../../main/example/scripts'
+import { catalogue } from '../../../shared-logic/checks/catalogue'
+import type { Reply } from '../../../shared-logic/contract/reply'
+import { askedChecks } from '../../../shared-logic/survey/assess'
+
+let folder = ''
+let opened: OpenedDesk
+let reply: Reply
+
+beforeAll(async () => {
+  folder = await mkdtemp(join(tmpdir(), 'bunkwright-example-'))
+  opened = await openDesk(folder)
+  reply = await answerCall(opened.desk, 'yard.openExample', {})
+}, 120_000)
+
+afterAll(async () => {
+  await opened.close()
+  await rm(folder, { recursive: true, force: true })
+})
+
+describe('the example yard', () => {
+  test('is made by one call', () => {
+    expect(reply).toEqual({ ok: true, value: { rigCount: 3 } })
+  })
+
+  test('has one rig surveyed and reported, one with its survey under way, one with none', async () => {
+    const { rigs } = await opened.desk['rigs.list']({ offset: 0, limit: 50 })
+    expect(rigs.map((row) => row.latest?.status ?? 'none').toSorted()).toEqual(['issued', 'none', 'under way'])
+  })
+
+  test('holds the finished survey whole, with every picture at its place', async () => {
+    const { surveys } = await opened.desk['surveys.list']({ offset: 0, limit: 50 })
+    const issued = surveys.find((row) => row.status === 'issued')
+    if (!issued) throw new Error('no issued survey')
+    const survey = await opened.desk['surveys.get']({ surveyId: issued.id })
+    expect(survey.answers).toHaveLength(askedChecks(catalogue, { ...tandemScript, purpose: 'purchase' }).length)
+    expect(survey.summary.open).toBe(0)
+    const kept = new Set(survey.photographs.map(({ fileName, checkId, position, takenAt }) => `${fileName}, ${checkId}, ${position}, ${takenAt}`))
+    expect(kept).toEqual(new Set(pictures.map(({ file, checkId, position, takenAt }) => `${file}, ${checkId}, ${position}, ${takenAt}`)))
+    expect(survey.photographs).toHaveLength(pictures.length)
+    expect(survey.place).toContain('invented')
+  })
+
+  test('keeps the survey under way at the place where it was left', async () => {
+    const { surveys } = await opened.desk['surveys.list']({ offset: 0, limit: 50 })
+    const underWay = surveys.find((row) => row.status === 'under way')
+    const survey = await opened.desk['surveys.get']({ surveyId: underWay?.id ?? '' })
+    expect(survey.here?.checkId).toMatch(/^winch\./)
+    expect(survey.summary.open).toBeGreaterThan(100)
+    expect(survey.answers.length).toBeGreaterThan(20)
+  })
+
+  test('has a report whose file is a PDF', async () => {
+    const { reports } = await opened.desk['reports.list']({ offset: 0, limit: 50 })
+    expect(reports).toHaveLength(1)
+    const pdf = await opened.reportPdf(reports[0]?.id ?? '')
+    expect(Buffer.from(pdf?.bytes ?? []).subarray(0, 5).toString('latin1')).toBe('%PDF-')
+  })
+
+  test('is not laid over a yard that holds something', async () => {
+    expect(await answerCall(opened.desk, 'yard.openExample', {})).toMatchObject({ ok: false, refusal: { code: 'yard.not-empty' } })
+  })
+})
+
+test('a surveyor who saved a name keeps it', async () => {
+  const own = await mkdtemp(join(tmpdir(), 'bunkwright-example-'))
+  const desk = await openDesk(own)
+  try {
+    const { settings } = await desk.desk['settings.get']({})
+    await desk.desk['settings.save']({ settings: { ...settings, surveyorName: 'A Real Name' } })
+    await answerCall(desk.desk, 'yard.openExample', {})
+    expect((await desk.desk['settings.get']({})).settings.surveyorName).toBe('A Real Name')
+  } finally {
+    await desk.close()
+    await rm(own, { recursive: true, force: true })
+  }
+}, 120_000)
