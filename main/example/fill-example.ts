@@ -21,8 +21,8 @@ const start = async (desk: Desk, { rig, ruleBook, surveyDate }: Script, purpose:
 }
 
 /** Answers in walking order, up to the station named, and stands there. */
-const walk = async (desk: Desk, surveyId: string, script: Script, stopBefore?: string): Promise<void> => {
-  for (const { check, position } of askedChecks(catalogue, script.rig, script.ruleBook)) {
+const walk = async (desk: Desk, surveyId: string, script: Script, purpose: Purpose, stopBefore?: string): Promise<void> => {
+  for (const { check, position } of askedChecks(catalogue, { ...script, purpose })) {
     const here = { checkId: check.id, position }
     if (check.station === stopBefore) {
       await desk['surveys.standAt']({ surveyId, here })
@@ -49,9 +49,9 @@ export const fillExample = async (desk: Desk): Promise<void> => {
   await saveRig(desk, painted)
   const { today } = await desk['yard.about']({})
   const underWay = singleAxleScript(today)
-  await walk(desk, await start(desk, underWay, 'hire out', 'Example Lake'), underWay, singleAxleStopsBefore)
+  await walk(desk, await start(desk, underWay, 'hire out', 'Example Lake'), underWay, 'hire out', singleAxleStopsBefore)
   const surveyId = await start(desk, tandemScript, 'purchase', 'Example Landing, Nowhere Harbor')
-  await walk(desk, surveyId, tandemScript)
+  await walk(desk, surveyId, tandemScript, 'purchase')
   await addPictures(desk, surveyId)
   await desk['reports.issue']({ surveyId })
 }

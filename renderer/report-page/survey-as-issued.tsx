@@ -1,7 +1,7 @@
 import { useMemo } from 'react'
 import { catalogue, catalogueVersion } from '../../shared-logic/checks/catalogue'
 import { assess, summarizeByStation, type Assessed } from '../../shared-logic/survey/assess'
-import { placeKey } from '../../shared-logic/survey/keys'
+import { factsOf } from '../../shared-logic/survey/facts'
 import type { Survey } from '../../shared-logic/survey/records'
 import { readingsOf } from '../../shared-logic/words/check-sentences'
 import { say } from '../../shared-logic/words/say'
@@ -20,10 +20,7 @@ export const SurveyAsIssued = ({ survey }: SurveyAsIssuedProps) => {
   const words = useWords()
   const units = useUnits()
   const said = words.screens.reportPage
-  const assessed = useMemo(
-    () => assess(catalogue, { rig: survey.rig, ruleBook: survey.ruleBook, surveyDate: survey.surveyDate, answers: new Map(survey.answers.map((each) => [placeKey(each.checkId, each.position), each.answer])) }),
-    [survey],
-  )
+  const assessed = useMemo(() => assess(catalogue, factsOf(survey)), [survey])
   return (
     <section aria-labelledby="survey" className={style.survey}>
       <h2 id="survey">{survey.status === 'issued' ? said.survey : said.surveyUnderWay}</h2>

@@ -1,7 +1,7 @@
 import { useMemo } from 'react'
 import { catalogue } from '../../shared-logic/checks/catalogue'
 import { assess } from '../../shared-logic/survey/assess'
-import { placeKey } from '../../shared-logic/survey/keys'
+import { factsOf } from '../../shared-logic/survey/facts'
 import type { Survey } from '../../shared-logic/survey/records'
 import { sayDate, say } from '../../shared-logic/words/say'
 import { useQueryOf } from '../client/use-procedure'
@@ -43,10 +43,7 @@ export const ReviewPage = ({ surveyId }: ReviewPageProps) => {
 }
 
 const Review = ({ survey }: { readonly survey: Survey }) => {
-  const assessed = useMemo(
-    () => assess(catalogue, { rig: survey.rig, ruleBook: survey.ruleBook, surveyDate: survey.surveyDate, answers: new Map(survey.answers.map((each) => [placeKey(each.checkId, each.position), each.answer])) }),
-    [survey],
-  )
+  const assessed = useMemo(() => assess(catalogue, factsOf(survey)), [survey])
   const open = assessed.filter((each) => each.open)
   return (
     <div className={style.review}>

@@ -54,8 +54,8 @@ const useStandAt = (surveyId: string, current: Assessed | undefined): void => {
 /** Undefined when no check applies to the rig. */
 export const useWalk = (survey: Survey, startAt: string | undefined): Walk | undefined => {
   const answers = useAnswers(survey)
-  const { rig, ruleBook, surveyDate } = survey
-  const facts = useMemo(() => ({ rig, ruleBook, surveyDate }), [rig, ruleBook, surveyDate])
+  const { rig, ruleBook, purpose, surveyDate } = survey
+  const facts = useMemo(() => ({ rig, ruleBook, purpose, surveyDate }), [rig, ruleBook, purpose, surveyDate])
   const assessed = useMemo(() => assess(catalogue, { ...facts, answers: answers.counted }), [facts, answers.counted])
   const stops = useMemo(() => stopsOf(assessed), [assessed])
   const [chosen, setChosen] = useState(startAt ?? (survey.here && placeKey(survey.here.checkId, survey.here.position)))

@@ -1,7 +1,7 @@
 import { catalogue } from '../checks/catalogue'
 import { assess, type Assessed } from '../survey/assess'
+import { factsOf } from '../survey/facts'
 import { findingsOf } from '../survey/findings'
-import { placeKey } from '../survey/keys'
 import type { Survey } from '../survey/records'
 import type { UnitSystem } from '../units/quantity'
 import type { Words } from '../words/en'
@@ -26,8 +26,7 @@ export interface ReportContext {
 }
 
 export const contextOf = (survey: Survey, words: Words, units: UnitSystem): ReportContext => {
-  const answers = new Map(survey.answers.map((each) => [placeKey(each.checkId, each.position), each.answer]))
-  const assessed = assess(catalogue, { rig: survey.rig, ruleBook: survey.ruleBook, surveyDate: survey.surveyDate, answers })
+  const assessed = assess(catalogue, factsOf(survey))
   const findings = findingsOf(assessed)
   const numbers = new Map(findings.map((finding, index) => [finding.key, index + 1]))
   const photographs = sortPhotographs(survey.photographs, findings, assessed)

@@ -1,10 +1,12 @@
 import type { Check, Found } from '../checks/check'
 import { askedValues } from '../checks/asked-fields'
 import { positionsOf } from '../checks/positions'
+import { depthOf, walkRoundChecks } from '../checks/depth'
 import type { Rig } from '../rig/rig'
 import type { RuleBook } from '../rules/rule-book'
 import type { Answer } from './answer'
 import { placeKey } from './keys'
+import type { Purpose } from './purpose'
 import type { StationId } from './station'
 import { stations } from './station'
 import { tally, type Tallies } from './tallies'
@@ -14,6 +16,8 @@ import { worstVerdict, type ByWhen, type Verdict } from './verdict'
 export interface SurveyFacts {
   readonly rig: Rig
   readonly ruleBook: RuleBook
+  /** Decides how deep the survey goes. */
+  readonly purpose: Purpose
   /** The surveyor's local date, ISO. */
   readonly surveyDate: string
   readonly answers: ReadonlyMap<string, Answer>
@@ -34,16 +38,21 @@ export interface Assessed {
   readonly open: boolean
 }
 
-/** Every check asked of this rig, at every position, in walking order. */
-export const askedChecks = (catalogue: readonly Check[], rig: Rig, ruleBook: RuleBook): { readonly check: Check; readonly position: string }[] =>
-  stations.flatMap((station) =>
+/** Every check asked of this rig for this purpose, at every position, in walking order. */
+export const askedChecks = (
+  catalogue: readonly Check[],
+  { rig, ruleBook, purpose }: Pick<SurveyFacts, 'rig' | 'ruleBook' | 'purpose'>,
+): { readonly check: Check; readonly position: string }[] => {
+  const thorough = depthOf(purpose) === 'thorough'
+  return stations.flatMap((station) =>
     catalogue
-      .filter((check) => check.station === station && check.applies?.(rig, ruleBook) !== false)
+      .filter((check) => check.station === station && (thorough || walkRoundChecks.has(check.id)) && check.applies?.(rig, ruleBook) !== false)
       .flatMap((check) => positionsOf(check.positions, rig, ruleBook).map((position) => ({ check, position }))),
   )
+}
 
 /** Judges one answer. Pure: the same answer gives the same verdict for ever. */
-export const assessOne = (check: Check, position: string, answer: Answer | undefined, facts: Omit<SurveyFacts, 'answers'>): Assessed => {
+export const assessOne = (check: Check, position: string, answer: Answer | undefined, facts: Omit<SurveyFacts, 'answers' | 'purpose'>): Assessed => {
   const base = { key: placeKey(check.id, position), check, position, answer }
   if (answer?.aside) return { ...base, found: undefined, judged: undefined, verdict: answer.aside.as, by: undefined, open: false }
   const found = answer === undefined ? undefined : check.judge(askedValues(check, answer.values), { rig: facts.rig, ruleBook: facts.ruleBook, position, surveyDate: facts.surveyDate })
@@ -56,7 +65,7 @@ export const assessOne = (check: Check, position: string, answer: Answer | undef
 }
 
 export const assess = (catalogue: readonly Check[], facts: SurveyFacts): Assessed[] =>
-  askedChecks(catalogue, facts.rig, facts.ruleBook).map(({ check, position }) =>
+  askedChecks(catalogue, facts).map(({ check, position }) =>
     assessOne(check, position, facts.answers.get(placeKey(check.id, position)), facts),
   )
 

@@ -9,7 +9,7 @@ type Asked = ReadonlyMap<string, readonly string[]>
 /** The checks that this rig is asked, each with its positions. */
 const askedOf = (file: SurveyFile): Asked => {
   const asked = new Map<string, string[]>()
-  for (const { check, position } of askedChecks(catalogue, file.rig, file.ruleBook)) asked.set(check.id, [...(asked.get(check.id) ?? []), position])
+  for (const { check, position } of askedChecks(catalogue, file)) asked.set(check.id, [...(asked.get(check.id) ?? []), position])
   return asked
 }
 

@@ -31,11 +31,11 @@ const bigRig = (index: number): Rig => ({
 const keepAnswers = (yard: Yard, surveyId: string, rig: Rig, at: string): void => {
   const insert = yard.database.prepare('INSERT INTO answers (survey_id, check_id, position, answer_json, answered_at) VALUES (?, ?, ?, ?, ?)')
   const answer = JSON.stringify({ values: { condition: 'sound' }, instrument: 'by eye', note: 'as it was found' })
-  for (const { check, position } of askedChecks(catalogue, rig, 'us')) insert.run(surveyId, check.id, position, answer, at)
+  for (const { check, position } of askedChecks(catalogue, { rig, ruleBook: 'us', purpose: 'yearly' })) insert.run(surveyId, check.id, position, answer, at)
 }
 
 const keepSurveys = async (yard: Yard, db: WritableDb, rigId: string, rig: Rig, rigIndex: number): Promise<void> => {
-  const summary = summarize(assess(catalogue, { rig, ruleBook: 'us', surveyDate: '2026-01-01', answers: new Map() }))
+  const summary = summarize(assess(catalogue, { rig, ruleBook: 'us', purpose: 'yearly', surveyDate: '2026-01-01', answers: new Map() }))
   for (let index = 0; index < surveysPerRig; index += 1) {
     const day = new Date(Date.UTC(2016, 0, 1 + ((rigIndex * 7 + index * 181) % 3600)))
     const surveyDate = day.toISOString().slice(0, 10)

@@ -55,7 +55,7 @@ const valueOf = (field: Field, roll: number): FieldValue => {
 }
 
 const verdictOf = (check: Check, position: string, values: Answer['values'], rig: Rig, ruleBook: RuleBook): Verdict =>
-  assess([{ ...check, applies: () => true }], { rig, ruleBook, surveyDate: '2026-11-24', answers: new Map([[placeKey(check.id, position), { values }]]) })
+  assess([{ ...check, applies: () => true }], { rig, ruleBook, purpose: 'purchase', surveyDate: '2026-11-24', answers: new Map([[placeKey(check.id, position), { values }]]) })
     .find((each) => each.position === position)?.verdict ?? 'not seen'
 
 /** An answer that comes to one of the wanted verdicts where a few throws find one. */
@@ -96,7 +96,7 @@ const samplePhotographs = (count: number, places: readonly { checkId: string; po
 export const sampleSurvey = (wishes: SampleWishes = {}): Survey => {
   const { rig = fullRig, ruleBook = 'us', findings = 0.1, aside = 0.05, open = 0.02, photographs = 0, note, seed = 7 } = wishes
   const roll = dice(seed)
-  const answers = askedChecks(catalogue, rig, ruleBook).flatMap(({ check, position }, index): Survey['answers'] => {
+  const answers = askedChecks(catalogue, { rig, ruleBook, purpose: 'purchase' }).flatMap(({ check, position }, index): Survey['answers'] => {
     const fate = roll()
     const base = { checkId: check.id, position, answeredAt: '2026-11-24T10:00:00Z' }
     if (fate < open) return []
@@ -106,7 +106,7 @@ export const sampleSurvey = (wishes: SampleWishes = {}): Survey => {
     return [{ ...base, answer: { values, ...(note !== undefined && index === 0 && { note }), ...(index % 17 === 5 && { instrument: 'Steel rule, 150 mm' }) } }]
   })
   const known = new Map(answers.map((each) => [placeKey(each.checkId, each.position), each.answer]))
-  const assessed = assess(catalogue, { rig, ruleBook, surveyDate: '2026-11-24', answers: known })
+  const assessed = assess(catalogue, { rig, ruleBook, purpose: 'purchase', surveyDate: '2026-11-24', answers: known })
   const places = assessed.filter(({ verdict }) => verdict === 'fail' || verdict === 'advisory').map(({ check, position }) => ({ checkId: check.id, position }))
   return surveySchema.parse({
     id: id(1), rigId: id(2), rigName: rig.name, purpose: 'purchase', surveyDate: '2026-11-24', status: 'under way', summary: summarize(assessed), revision: 0, ruleBook, catalogueVersion: '2026.1',

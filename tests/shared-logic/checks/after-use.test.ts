@@ -26,12 +26,14 @@ const choices: readonly (readonly [string, ByVerdict])[] = [
   ['after-use.straps-stored', { pass: ['rinsed, dry, dark'], advisory: ['left wet or salty', 'left in the sun'], 'not applicable': ['none to store'] }],
 ]
 
+const asked = (trailer: Trailer): string[] => [...new Set(askedChecks(catalogue, { rig: { name: 'Rig', trailer }, ruleBook: 'us', purpose: 'purchase' }).map(({ check }) => check.id))]
+
 describe('after-use care', () => {
   it.each(cases)('$check: $states', expectCase)
   it.each(choices)('%s: each choice has its verdict', (id, expected) => expectChoices(id, expected))
-  it('every way a measured check can come out is tested', () => expectEveryOutcomeReached('after-use', cases))
-
-  const asked = (trailer: Trailer): string[] => [...new Set(askedChecks(catalogue, { name: 'Rig', trailer }, 'us').map(({ check }) => check.id))]
+  it('every way a measured check can come out is tested', () => {
+    expect(() => expectEveryOutcomeReached('after-use', cases)).not.toThrow()
+  })
 
   it('flushing is asked of hydraulic brakes and while the brakes are unknown', () => {
     expect(asked({ brakes: 'surge' })).toContain('after-use.brake-flush')

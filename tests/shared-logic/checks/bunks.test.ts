@@ -25,12 +25,14 @@ const choices: readonly (readonly [string, ByVerdict])[] = [
   ['bunks.guides', { 'not applicable': ['not fitted'], pass: ['firm'], advisory: ['cap or cover missing', 'bent', 'loose'], fail: ['cracked'] }],
 ]
 
+const asked = (trailer: Trailer): string[] => [...new Set(askedChecks(catalogue, { rig: { name: 'Rig', trailer }, ruleBook: 'us', purpose: 'purchase' }).map(({ check }) => check.id))]
+
 describe('bunks and rollers', () => {
   it.each(cases)('$check: $states', expectCase)
   it.each(choices)('%s: each choice has its verdict', (id, expected) => expectChoices(id, expected))
-  it('every way a measured check can come out is tested', () => expectEveryOutcomeReached('bunks', cases))
-
-  const asked = (trailer: Trailer): string[] => [...new Set(askedChecks(catalogue, { name: 'Rig', trailer }, 'us').map(({ check }) => check.id))]
+  it('every way a measured check can come out is tested', () => {
+    expect(() => expectEveryOutcomeReached('bunks', cases)).not.toThrow()
+  })
 
   it('a bunk trailer is asked for timber and carpet, a roller trailer for rollers, either while unknown', () => {
     expect(asked({ supports: 'bunks' })).toEqual(expect.arrayContaining(['bunks.timber', 'bunks.surface']))

@@ -83,12 +83,14 @@ const choices: readonly (readonly [string, ByVerdict])[] = [
   ['coupler.secondary', { pass: ['routed right'], advisory: ['looped over the ball', 'too long or short', 'clip weak'], fail: ['frayed', 'missing'] }],
 ]
 
+const asked = (ruleBook: 'us' | 'eu', trailer: Trailer = {}): string[] => askedChecks(catalogue, { rig: { name: 'Rig', trailer }, ruleBook, purpose: 'purchase' }).map(({ check }) => check.id)
+
 describe('coupler, ball and chains', () => {
   it.each(cases)('$check: $states', expectCase)
   it.each(choices)('%s: each choice has its verdict', (id, expected) => expectChoices(id, expected))
-  it('every way a measured check can come out is tested', () => expectEveryOutcomeReached('coupler', cases))
-
-  const asked = (ruleBook: 'us' | 'eu', trailer: Trailer = {}): string[] => askedChecks(catalogue, { name: 'Rig', trailer }, ruleBook).map(({ check }) => check.id)
+  it('every way a measured check can come out is tested', () => {
+    expect(() => expectEveryOutcomeReached('coupler', cases)).not.toThrow()
+  })
 
   it('chains are asked in the United States, a breakaway cable or secondary coupling in Europe', () => {
     expect(asked('us').filter((id) => id === 'coupler.chain-strength')).toHaveLength(2)

@@ -70,12 +70,14 @@ const choices: readonly (readonly [string, ByVerdict])[] = [
   ['frame.spare-carrier', { pass: ['firm and locked'], advisory: ['rusted', 'tool missing'], fail: ['loose', 'cracked'] }],
 ]
 
+const asked = (trailer: Trailer): string[] => [...new Set(askedChecks(catalogue, { rig: { name: 'Rig', trailer }, ruleBook: 'us', purpose: 'purchase' }).map(({ check }) => check.id))]
+
 describe('frame', () => {
   it.each(cases)('$check: $states', expectCase)
   it.each(choices)('%s: each choice has its verdict', (id, expected) => expectChoices(id, expected))
-  it('every way a measured check can come out is tested', () => expectEveryOutcomeReached('frame', cases))
-
-  const asked = (trailer: Trailer): string[] => [...new Set(askedChecks(catalogue, { name: 'Rig', trailer }, 'us').map(({ check }) => check.id))]
+  it('every way a measured check can come out is tested', () => {
+    expect(() => expectEveryOutcomeReached('frame', cases)).not.toThrow()
+  })
 
   it.each([
     ['galvanized steel', 'frame.galvanizing', ['frame.paint', 'frame.galvanic-isolation']],

@@ -81,12 +81,14 @@ const choices: readonly (readonly [string, ByVerdict])[] = [
   ['papers.rating-plate', { pass: ['legible'], advisory: ['partly legible'], fail: ['differs from papers', 'missing'] }],
 ]
 
+const asked = (ruleBook: 'us' | 'eu', trailer: Trailer): string[] => askedChecks(catalogue, { rig: { name: 'Rig', trailer }, ruleBook, purpose: 'purchase' }).map(({ check }) => check.id)
+
 describe('papers and plates', () => {
   it.each(cases)('$check: $states', expectCase)
   it.each(choices)('%s: each choice has its verdict', (id, expected) => expectChoices(id, expected))
-  it('every way a measured check can come out is tested', () => expectEveryOutcomeReached('papers', cases))
-
-  const asked = (ruleBook: 'us' | 'eu', trailer: Trailer): string[] => askedChecks(catalogue, { name: 'Rig', trailer }, ruleBook).map(({ check }) => check.id)
+  it('every way a measured check can come out is tested', () => {
+    expect(() => expectEveryOutcomeReached('papers', cases)).not.toThrow()
+  })
 
   it('the yearly commercial inspection is asked in the United States, the periodic test in Europe', () => {
     expect(asked('us', {})).toContain('papers.annual-inspection')

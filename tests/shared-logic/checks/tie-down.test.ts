@@ -65,10 +65,14 @@ const choices: readonly (readonly [string, ByVerdict])[] = [
   ['tie-down.drain-plug', { pass: ['out, hull drained', 'in, hull dry'], advisory: ['water in the hull', 'plug missing', 'weed or mud on board'] }],
 ]
 
+const ids = (ruleBook: 'us' | 'eu'): string[] => askedChecks(catalogue, { rig: { name: 'Rig', trailer: {} }, ruleBook, purpose: 'purchase' }).map(({ check }) => check.id)
+
 describe('tie-down', () => {
   it.each(cases)('$check: $states', expectCase)
   it.each(choices)('%s: each choice has its verdict', (id, expected) => expectChoices(id, expected))
-  it('every way a measured check can come out is tested', () => expectEveryOutcomeReached('tie-down', cases))
+  it('every way a measured check can come out is tested', () => {
+    expect(() => expectEveryOutcomeReached('tie-down', cases)).not.toThrow()
+  })
 
   it('labels count in the terms of the rule book: a third of breaking in the United States, half in Europe', () => {
     const marked = { marking: 'breaking strength', strength: 30_000 }
@@ -79,13 +83,12 @@ describe('tie-down', () => {
   })
 
   it('the winch strap is asked once for its webbing, at the winch; its tension with the others', () => {
-    const asked = askedChecks(catalogue, { name: 'Rig', trailer: {}, boat: {} }, 'us')
+    const asked = askedChecks(catalogue, { rig: { name: 'Rig', trailer: {}, boat: {} }, ruleBook: 'us', purpose: 'purchase' })
     expect(asked.filter(({ check }) => check.id === 'tie-down.webbing').map(({ position }) => position)).toEqual(['strap bow tie', 'strap transom left', 'strap transom right'])
     expect(asked.filter(({ check }) => check.id === 'tie-down.tension').map(({ position }) => position)).toContain('strap winch')
   })
 
   it('the federal sums are asked in the United States only', () => {
-    const ids = (ruleBook: 'us' | 'eu') => askedChecks(catalogue, { name: 'Rig', trailer: {} }, ruleBook).map(({ check }) => check.id)
     expect(ids('us')).toEqual(expect.arrayContaining(['tie-down.total', 'tie-down.number']))
     expect(ids('eu').filter((id) => id === 'tie-down.total' || id === 'tie-down.number')).toEqual([])
   })

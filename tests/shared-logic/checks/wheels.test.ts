@@ -24,6 +24,9 @@ const cases: readonly Case[] = [
   { states: 'more than the coupling can make up for fails', check: 'wheels.load', values: asRecord, given: { trailer: { tyre: { loadIndex: 96 }, maximumMassKg: 3400, axleCount: 2 } }, outcome: 'short of the mass', verdict: 'fail' },
   { states: 'neither rating nor mass known: cannot be worked out', check: 'wheels.load', values: asRecord, given: { trailer: { tyre: { loadIndex: 96 } } }, outcome: 'rating not known', verdict: 'not seen' },
   { states: 'index not recorded: cannot be worked out', check: 'wheels.load', values: asRecord, given: { trailer: { axleRatingKg: 1500 } }, outcome: 'index not known', verdict: 'not seen' },
+  { states: 'two ST205/75R15 range C, 3,640 lb, carry an axle of 3,640 lb', check: 'wheels.load', values: asRecord, given: { trailer: { tyre: { size: 'ST205/75R15', loadRange: 'C' }, axleRatingKg: 3640 * 0.45359237 } }, outcome: 'enough', verdict: 'pass' },
+  { states: 'two of range B, 2,960 lb, do not', check: 'wheels.load', values: asRecord, given: { trailer: { tyre: { size: 'ST205/75R15', loadRange: 'B' }, axleRatingKg: 3640 * 0.45359237 } }, outcome: 'too little', verdict: 'fail' },
+  { states: 'a size the ST table lacks cannot be worked out', check: 'wheels.load', values: asRecord, given: { trailer: { tyre: { size: '5.30-12', loadRange: 'C' }, axleRatingKg: 700 } }, outcome: 'index not known', verdict: 'not seen' },
   { states: 'an unreadable index is an advisory', check: 'wheels.load', values: { marking: 'cannot be read' }, outcome: 'not readable', verdict: 'advisory' },
 
   { states: 'J, 100 km/h, passes', check: 'wheels.speed', values: { marking: 'a letter', symbol: 'j' }, outcome: 'enough', verdict: 'pass' },

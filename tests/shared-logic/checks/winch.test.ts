@@ -47,12 +47,14 @@ const choices: readonly (readonly [string, ByVerdict])[] = [
   ['winch.bow-eye', { pass: ['sound'], advisory: ['sealant cracked', 'rust weeps'], fail: ['loose', 'worn'] }],
 ]
 
+const asked = (trailer: Trailer): string[] => askedChecks(catalogue, { rig: { name: 'Rig', trailer }, ruleBook: 'us', purpose: 'purchase' }).map(({ check }) => check.id)
+
 describe('winch and bow', () => {
   it.each(cases)('$check: $states', expectCase)
   it.each(choices)('%s: each choice has its verdict', (id, expected) => expectChoices(id, expected))
-  it('every way a measured check can come out is tested', () => expectEveryOutcomeReached('winch', cases))
-
-  const asked = (trailer: Trailer): string[] => askedChecks(catalogue, { name: 'Rig', trailer }, 'us').map(({ check }) => check.id)
+  it('every way a measured check can come out is tested', () => {
+    expect(() => expectEveryOutcomeReached('winch', cases)).not.toThrow()
+  })
 
   it('a strap is asked of a strap winch, a cable of a cable winch, both while that is unknown', () => {
     expect(asked({ winch: 'hand, strap' })).toContain('winch.strap')

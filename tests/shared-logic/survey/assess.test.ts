@@ -25,7 +25,7 @@ const travel: Check = {
   },
 }
 const facts = (answers: Readonly<Record<string, Answer>>): SurveyFacts => ({
-  rig: { name: 'tandem', trailer: { axleCount: 2 } }, ruleBook: 'us', surveyDate: '2026-11-25', answers: new Map(Object.entries(answers)),
+  rig: { name: 'tandem', trailer: { axleCount: 2 } }, ruleBook: 'us', purpose: 'purchase', surveyDate: '2026-11-25', answers: new Map(Object.entries(answers)),
 })
 const answered = (values: Answer['values'], more: Partial<Answer> = {}): Answer => ({ values, ...more })
 

@@ -18,7 +18,7 @@ if (!oil || !level) throw new Error('the catalogue lost its oil checks')
 const small: readonly Check[] = [...winchChecks, oil, level]
 
 const walkOf = (answers: Record<string, Answer> = {}) =>
-  assess(small, { rig, ruleBook: 'us', surveyDate: '2026-11-25', answers: new Map(Object.entries(answers)) })
+  assess(small, { rig, ruleBook: 'us', purpose: 'purchase', surveyDate: '2026-11-25', answers: new Map(Object.entries(answers)) })
 const chosen = (condition: string): Answer => ({ values: { condition } })
 const key = placeKey
 const winch = key('test.winch', 'rig')
@@ -51,7 +51,7 @@ describe('the order of the walk', () => {
     expect(nextOpen(walk, levelAt('axle 2 right'))?.key).toBe(winch)
   })
   it('has nowhere to go on to when only the check stood at is open', () => {
-    const one = assess(winchChecks, { rig, ruleBook: 'us', surveyDate: '2026-11-25', answers: new Map() })
+    const one = assess(winchChecks, { rig, ruleBook: 'us', purpose: 'purchase', surveyDate: '2026-11-25', answers: new Map() })
     expect(nextOpen(one, winch)).toBeUndefined()
   })
   it('begins at the first open check', () => {
