@@ -2,6 +2,7 @@ import { maryland, published, roadworthiness } from '../../rules/running-gear-so
 import { speedOfSymbolKmPerHour, unmarkedTrailerTyreKmPerHour } from '../../rules/speed-symbols'
 import { mostCouplingShare } from '../../rules/tyre-pressure'
 import { passengerTyreOnTrailerKg, tyresCarryKg } from '../../rules/tyre-load-index'
+import { trailerTyreLoadKg } from '../../rules/us-tyre-loads'
 import type { FieldValues } from '../../survey/answer'
 import { measured } from '../../units/quantity'
 import { advisory, choiceCheck, failed, numberOf, passed, textOf, unseen } from '../builders'
@@ -23,14 +24,21 @@ const loadFound = (carried: number, { trailer }: JudgeContext['rig']): Found => 
   return { outcome: carried >= share * (1 - mostCouplingShare) - 1e-6 ? 'may be short' : 'short of the mass', values }
 }
 
+/** Two tyres as recorded: by load index, else by size and load range where the ST table has them. */
+const recordedPairKg = ({ trailer: { tyre } }: JudgeContext['rig']): number | undefined => {
+  if (tyre?.loadIndex !== undefined) return tyresCarryKg(tyre.loadIndex, 2)
+  const each = tyre?.size === undefined || tyre.loadRange === undefined ? undefined : trailerTyreLoadKg(tyre.size, tyre.loadRange)
+  return each === undefined ? undefined : 2 * each
+}
+
 const judgeLoad = (values: FieldValues, context: JudgeContext): Found | undefined => {
   const marking = textOf(values, 'marking')
   const kind = textOf(values, 'kind')
   if (marking === undefined) return undefined
   if (marking === 'cannot be read') return { outcome: 'not readable' }
-  const index = marking === 'another' ? numberOf(values, 'loadIndex') : context.rig.trailer.tyre?.loadIndex
-  if (index === undefined) return marking === 'another' ? undefined : { outcome: 'index not known' }
-  const rated = tyresCarryKg(index, 2)
+  const read = numberOf(values, 'loadIndex')
+  if (marking === 'another' && read === undefined) return undefined
+  const rated = read === undefined ? recordedPairKg(context.rig) : tyresCarryKg(read, 2)
   if (rated === undefined) return { outcome: 'index not known' }
   const carried = kind === 'passenger car' && context.ruleBook === 'us' ? passengerTyreOnTrailerKg(rated) : rated
   return loadFound(carried, context.rig)
@@ -102,7 +110,7 @@ export const tyreFitChecks: readonly Check[] = [
     },
     judge: judgeLoad,
     sources: {
-      us: [published('Published load index tables'), published('49 CFR 571.120', 'S5.1.2')],
+      us: [published('Published load index tables'), published('ST tyre load and pressure table'), published('49 CFR 571.120', 'S5.1.2')],
       eu: [published('Published load index tables'), roadworthiness('5.2.3')],
     },
   },

@@ -29,15 +29,15 @@ export const tyreFitWords: StationCheckWords = {
   },
   'wheels.load': {
     title: 'Load the tyres carry',
-    question: 'Is the load index of both tyres as recorded?',
-    how: 'Read the number before the speed letter on both tyres of the axle; the lower one counts. Of two numbers, 96/94, the first counts: each wheel of a tandem stands alone.',
+    question: 'Is the load marking of both tyres as recorded?',
+    how: 'Read the number before the speed letter on both tyres of the axle; the lower one counts. Of two numbers, 96/94, the first counts: each wheel of a tandem stands alone. ST tyres may show only a load range, B to F.',
     criterion: {
       us: 'Two tyres carry at least the axle’s rating. A passenger-car tyre counts for its load divided by 1.10. The load holds only at full pressure.',
       eu: 'Two tyres carry at least the axle’s rating. The load holds only at full pressure.',
     },
     consequence: 'An overloaded tyre overheats and bursts.',
     fields: {
-      marking: { label: 'Load index', options: { 'as the record': 'As recorded', another: 'Another', 'cannot be read': 'Cannot be read' } },
+      marking: { label: 'Load index or range', options: { 'as the record': 'As recorded', another: 'Another', 'cannot be read': 'Cannot be read' } },
       loadIndex: { label: 'Lower load index of the two' },
       kind: { label: 'Made for', options: { 'trailer or van': 'Trailer or van', 'passenger car': 'Passenger car' } },
     },
@@ -48,7 +48,7 @@ export const tyreFitWords: StationCheckWords = {
       'too little': { because: 'Two tyres carry {carried}; the axle is rated {rating}.', remedy: 'Do not tow it loaded. Fit tyres of a higher load index.' },
       'short of the mass': { because: 'Two tyres carry {carried}; the axle’s share of the maximum mass is {share}, and the coupling cannot make up for that.', remedy: 'Do not tow it loaded. Fit tyres of a higher load index.' },
       'rating not known': { because: 'Two tyres carry {carried}; whether that is enough cannot be worked out, because neither the axle’s rating nor its share of the maximum mass is known.' },
-      'index not known': { because: 'Cannot be worked out, because the load index is not in the rig’s record.' },
+      'index not known': { because: 'Cannot be worked out, because the rig’s record has no load index, nor a size and load range that the table knows.' },
       'not readable': { because: 'Not determined: the load index cannot be read.', remedy: 'Renew tyres whose load cannot be read before a loaded trip.' },
     },
   },
