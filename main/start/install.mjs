@@ -45,10 +45,10 @@ export const packagedNode = () => {
 export const install = () => {
   if (isInstalled()) return
   tell(lines.installing)
-  const done = npm(['ci', '--ignore-scripts', '--no-audit', '--no-fund', '--loglevel=error'])
+  const done = npm(['ci', '--ignore-scripts', '--no-audit', '--no-fund', '--loglevel=error', '--no-update-notifier'])
   if (!done) {
     tell(lines.installFailed)
     process.exit(1)
   }
-  if (existsSync(place('node_modules', 'node'))) npm(['rebuild', 'node', '--loglevel=error'], true)
+  if (existsSync(place('node_modules', 'node'))) npm(['rebuild', 'node', '--loglevel=error', '--no-update-notifier'], true)
 }
