@@ -1,7 +1,7 @@
 import { QueryClientProvider, type QueryClient } from '@tanstack/react-query'
 import { lazy, Suspense, useEffect } from 'react'
 import { Redirect, Route, Router, Switch, useLocation } from 'wouter'
-import { useHashLocation } from 'wouter/use-hash-location'
+import { hashLocation } from './client/hash-location'
 import { ErrorBoundary } from './parts/error-boundary'
 import { Waiting } from './parts/progress'
 import { useSettings } from './parts/use-settings'
@@ -56,6 +56,6 @@ interface AppProps {
 /** The window's screens behind hash locations, which both doors can serve and reload. */
 export const App = ({ client }: AppProps) => (
   <QueryClientProvider client={client}>
-    <Router hook={useHashLocation}><Window /></Router>
+    <Router hook={hashLocation}><Window /></Router>
   </QueryClientProvider>
 )

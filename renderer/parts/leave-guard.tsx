@@ -1,4 +1,6 @@
 import { useEffect, useRef, useState } from 'react'
+import { useLocation } from 'wouter'
+import { holdLocation } from '../client/hash-location'
 import { ConfirmDialog } from './dialog'
 import { useWords } from './use-words'
 
@@ -6,28 +8,24 @@ import { useWords } from './use-words'
 export const LeaveGuard = ({ isHeld }: { readonly isHeld: boolean }) => {
   const { shell } = useWords().screens
   const [wanted, setWanted] = useState<string>()
-  const isLetThrough = useRef(false)
+  const [, navigate] = useLocation()
+  const release = useRef<() => void>(undefined)
   useEffect(() => {
     if (!isHeld) return undefined
-    const holdHash = (event: HashChangeEvent): void => {
-      if (isLetThrough.current || event.newURL === event.oldURL) return
-      event.stopImmediatePropagation()
-      history.pushState(null, '', event.oldURL)
-      setWanted(event.newURL)
-    }
     const holdWindow = (event: BeforeUnloadEvent): void => event.preventDefault()
-    window.addEventListener('hashchange', holdHash, { capture: true })
+    const letGo = holdLocation(setWanted)
+    release.current = letGo
     window.addEventListener('beforeunload', holdWindow)
     return () => {
-      window.removeEventListener('hashchange', holdHash, { capture: true })
+      letGo()
       window.removeEventListener('beforeunload', holdWindow)
     }
   }, [isHeld])
   const leave = (): void => {
     if (wanted === undefined) return
-    isLetThrough.current = true
+    release.current?.()
     setWanted(undefined)
-    window.location.hash = new URL(wanted).hash
+    navigate(wanted)
   }
   return (
     <ConfirmDialog title={shell.leaveTitle} isOpen={wanted !== undefined} confirmLabel={shell.leaveGo} cancelLabel={shell.leaveStay} onConfirm={leave} onCancel={() => setWanted(undefined)}>

@@ -20,7 +20,8 @@ const SurveyItem = ({ survey }: { readonly survey: SurveyRow }) => {
     <li className={style.survey}>
       <div className={style.what}>
         <h3>{date}</h3>
-        <p className={style.soft}>{words.purposes[survey.purpose]}{survey.reportNumber !== undefined && `, ${survey.reportNumber}`}{survey.revision > 1 && `, ${say(rigWords.revision, { revision: survey.revision }, 'metric')}`}</p>
+        <p className={style.soft}>{words.purposes[survey.purpose]}</p>
+        {survey.reportNumber !== undefined && <p className={style.soft}>{survey.reportNumber}{survey.revision > 1 && `, ${say(rigWords.revision, { revision: survey.revision }, 'metric')}`}</p>}
       </div>
       <div className={style.came}>
         {isUnderWay ? <p>{rigWords.underWay}, {say(yard.answered, { answered: asked - open, asked }, 'metric')}</p> : <VerdictMark verdict={verdict} />}

@@ -2,7 +2,7 @@ import { QueryClientProvider } from '@tanstack/react-query'
 import { configure, render } from '@testing-library/react'
 import type { ReactNode } from 'react'
 import { Router } from 'wouter'
-import { useHashLocation } from 'wouter/use-hash-location'
+import { hashLocation } from '../../renderer/client/hash-location'
 import { makeQueryClient } from '../../renderer/client/use-procedure'
 import type { InputOf, OutputOf, ProcedureName } from '../../shared-logic/contract/contract'
 import type { Reply } from '../../shared-logic/contract/reply'
@@ -35,7 +35,7 @@ export const drawWithDesk = (screen: ReactNode, answers: Answers, settings: Part
   Object.defineProperty(window, 'bunkwright', { value: { call }, configurable: true })
   const drawn = render(
     <QueryClientProvider client={makeQueryClient()}>
-      <Router hook={useHashLocation}>{screen}</Router>
+      <Router hook={hashLocation}>{screen}</Router>
     </QueryClientProvider>,
   )
   return { ...drawn, asked }

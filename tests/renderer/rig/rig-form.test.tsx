@@ -74,4 +74,11 @@ describe('registering a rig', { timeout: 30_000 }, () => {
     await userEvent.click(await screen.findByRole('button', { name: 'Leave, and lose it' }))
     await waitFor(() => expect(window.location.hash).toBe('#/'))
   })
+  it('asks as well when the address changes under it, as by the back button', async () => {
+    drawWithDesk(<RigFormPage />, {})
+    await userEvent.type(await screen.findByLabelText('Name of the rig'), 'Hire 12')
+    window.location.hash = '/settings'
+    expect(await screen.findByRole('alertdialog', { name: 'Leave without saving?' })).toBeDefined()
+    expect(window.location.hash).toBe('#/rigs/new')
+  })
 })
