@@ -1,8 +1,12 @@
 import { useState } from 'react'
 import { useLocation } from 'wouter'
+import { catalogue } from '../../shared-logic/checks/catalogue'
+import { depthOf } from '../../shared-logic/checks/depth'
 import type { OutputOf } from '../../shared-logic/contract/contract'
+import type { Rig } from '../../shared-logic/rig/rig'
 import type { RuleBook } from '../../shared-logic/rules/rule-book'
 import { ruleBooks } from '../../shared-logic/rules/rule-book'
+import { askedChecks } from '../../shared-logic/survey/assess'
 import { purposes, type Purpose } from '../../shared-logic/survey/purpose'
 import { useMutationOf, useQueryOf } from '../client/use-procedure'
 import { Button } from '../parts/button'
@@ -12,7 +16,9 @@ import { Page } from '../parts/page'
 import { Waiting } from '../parts/progress'
 import { RefusalNotice } from '../parts/refusal-notice'
 import { TextField } from '../parts/text-field'
+import { useUnits } from '../parts/use-settings'
 import { useWords } from '../parts/use-words'
+import { say } from '../../shared-logic/words/say'
 import style from './start-survey.module.css'
 
 interface StartSurveyProps {
@@ -30,18 +36,19 @@ export const StartSurvey = ({ rigId }: StartSurveyProps) => {
   return (
     <Page title={start.title} subtitle={rig.data?.rig.name} crumbs={crumbs} width="reading">
       <RefusalNotice error={error} onRetry={() => void Promise.all([rig.refetch(), about.refetch(), settings.refetch()])} />
-      {!error && (rig.data && about.data && settings.data ? <StartForm rigId={rigId} today={about.data.today} ruleBook={settings.data.settings.ruleBook} /> : <Waiting />)}
+      {!error && (rig.data && about.data && settings.data ? <StartForm rigId={rigId} rig={rig.data.rig} today={about.data.today} ruleBook={settings.data.settings.ruleBook} /> : <Waiting />)}
     </Page>
   )
 }
 
 interface StartFormProps {
   readonly rigId: string
+  readonly rig: Rig
   readonly today: OutputOf<'yard.about'>['today']
   readonly ruleBook: RuleBook
 }
 
-const StartForm = ({ rigId, today, ruleBook: usual }: StartFormProps) => {
+const StartForm = ({ rigId, rig, today, ruleBook: usual }: StartFormProps) => {
   const words = useWords()
   const { start } = words.screens.survey
   const [, navigate] = useLocation()
@@ -59,6 +66,7 @@ const StartForm = ({ rigId, today, ruleBook: usual }: StartFormProps) => {
   return (
     <form className={style.form} noValidate onSubmit={(event) => { event.preventDefault(); submit() }}>
       <ChoiceField label={start.purpose} value={purpose} onChange={setPurpose} options={purposes.map((each) => ({ value: each, label: words.purposes[each] }))} error={isTried && purpose === undefined ? start.needPurpose : undefined} />
+      {purpose && <Depth rig={rig} ruleBook={ruleBook} purpose={purpose} />}
       <div className={style.pair}>
         <DateField label={start.date} value={date} onChange={setDate} max={today} error={isTried && date === undefined ? start.needDate : undefined} />
         <TextField label={start.place} hint={start.placeHint} value={place} onChange={setPlace} maxLength={200} />
@@ -68,4 +76,11 @@ const StartForm = ({ rigId, today, ruleBook: usual }: StartFormProps) => {
       <div><Button kind="primary" type="submit">{begin.isPending ? start.beginning : start.begin}</Button></div>
     </form>
   )
+}
+
+/** How deep this purpose goes and how many checks that is on this rig, before the surveyor sets out. */
+const Depth = ({ rig, ruleBook, purpose }: { readonly rig: Rig; readonly ruleBook: RuleBook; readonly purpose: Purpose }) => {
+  const { start } = useWords().screens.survey
+  const units = useUnits()
+  return <p role="status">{say(start.depth[depthOf(purpose)], { count: askedChecks(catalogue, { rig, ruleBook, purpose }).length }, units)}</p>
 }

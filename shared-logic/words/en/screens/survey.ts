@@ -11,6 +11,10 @@ export const surveyWords = {
     begin: 'Begin the walk',
     beginning: 'Laying out the walk',
     needDate: 'Enter the date of the survey.',
+    depth: {
+      thorough: 'Thorough: {count} checks on this rig, the ones that need tools, papers or a lift included.',
+      'walk-round': 'A walk-round: {count} checks on this rig, what can come loose, run low, wear through or be forgotten between trips.',
+    },
     needPurpose: 'Choose what the survey is for: the report says so.',
   },
   walk: {
