@@ -52,6 +52,6 @@ export const checkHullNumber = (text: string): HullNumberCheck => {
   if (number.length === 14 && /^[A-Z]{2}/.test(number)) return { kind: 'international', country: number.slice(0, 2) }
   if (number.length !== 12) return { kind: 'bad length', length: number.length }
   if (!/^[A-Z]{3}/.test(number)) return { kind: 'bad maker' }
-  const wrong = [...number.slice(3, 8)].find((character) => !serialCharacter.test(character))
+  const wrong = number.slice(3, 8).split('').find((character) => !serialCharacter.test(character))
   return wrong === undefined ? decode(number.slice(0, 3), number.slice(3, 8), number.slice(8)) : { kind: 'bad serial', character: wrong }
 }

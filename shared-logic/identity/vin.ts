@@ -25,7 +25,7 @@ const valueOf = (character: string): number | undefined => (/^\d$/.test(characte
  * Source: 49 CFR 565.15.
  */
 export const checkIdentificationNumber = (text: string): IdentificationCheck => {
-  const characters = [...asStamped(text)]
+  const characters = asStamped(text).split('')
   if (characters.length !== weights.length) return { kind: 'not 17', length: characters.length }
   const wrong = characters.findIndex((character) => valueOf(character) === undefined)
   if (wrong >= 0) return { kind: 'bad character', character: characters[wrong] ?? '', place: wrong + 1 }

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { checkHullNumber } from '../../shared-logic/identity/hin'
+import { checkHullNumber, type HullNumberCheck } from '../../shared-logic/identity/hin'
 
 describe('hull identification numbers, 33 CFR 181.25', () => {
   it.each([
@@ -22,7 +22,7 @@ describe('hull identification numbers, 33 CFR 181.25', () => {
     expect(checkHullNumber('US-ABC12345D404')).toMatchObject({ kind: 'valid', maker: 'ABC', modelYear: 2004 })
   })
 
-  it.each([
+  it.each<[string, HullNumberCheck, string]>([
     ['ABC1234ID404', { kind: 'bad serial', character: 'I' }, '181.25(b): no I in the serial'],
     ['ABC12O45D404', { kind: 'bad serial', character: 'O' }, '181.25(b): no O in the serial'],
     ['ABC12345N404', { kind: 'bad month', character: 'N' }, '181.25(c): months A to L'],

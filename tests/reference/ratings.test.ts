@@ -55,9 +55,9 @@ describe('placards and categories', () => {
   })
 })
 
-describe('a verdict is the worst finding, never a sum (common practice, no source)', () => {
-  const times = (count: number, verdict: Verdict): Verdict[] => Array.from({ length: count }, () => verdict)
+const times = (count: number, verdict: Verdict): Verdict[] => Array.from({ length: count }, () => verdict)
 
+describe('a verdict is the worst finding, never a sum (common practice, no source)', () => {
   it('one dangerous, two major and three minor come to fail', () => {
     expect(worstVerdict([...times(3, 'fail'), ...times(3, 'advisory')])).toBe('fail')
   })

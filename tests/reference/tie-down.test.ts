@@ -55,9 +55,9 @@ describe('least number of tiedowns, 49 CFR 393.110 as restated', () => {
   })
 })
 
-describe('forces on a boat of 3,500 lb, 49 CFR 393.102', () => {
-  const inPounds = (against: 'breaking' | 'working') => Object.fromEntries(Object.entries(securementForces(poundsForce(3_500), against)).map(([key, n]) => [key, Number((n / poundsForce(1)).toFixed(3))]))
+const inPounds = (against: 'breaking' | 'working') => Object.fromEntries(Object.entries(securementForces(poundsForce(3_500), against)).map(([key, n]) => [key, Number((n / poundsForce(1)).toFixed(3))]))
 
+describe('forces on a boat of 3,500 lb, 49 CFR 393.102', () => {
   it('against breaking: 2,800 forward, 1,750 rearward and sideways, 700 down', () => {
     expect(inPounds('breaking')).toEqual({ forwardN: 2_800, rearwardN: 1_750, sidewaysN: 1_750, downwardN: 700 })
   })

@@ -49,7 +49,7 @@ describe('vehicle identification numbers, 49 CFR 565.15', () => {
 
   it('any single digit changed is noticed, but for the check place itself read wrong (565.15: modulo 11 over weights)', () => {
     const number = '1HGCM82633A004352'
-    const misread = [...number].flatMap((character, place) => (/\d/.test(character) && place !== 8 ? [number.slice(0, place) + String((Number(character) + 1) % 10) + number.slice(place + 1)] : []))
+    const misread = number.split('').flatMap((character, place) => (/\d/.test(character) && place !== 8 ? [number.slice(0, place) + String((Number(character) + 1) % 10) + number.slice(place + 1)] : []))
     expect(misread.length).toBeGreaterThan(8)
     expect(misread.map((each) => checkIdentificationNumber(each).kind)).toEqual(misread.map(() => 'bad digit'))
   })

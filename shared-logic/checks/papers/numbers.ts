@@ -14,11 +14,19 @@ const numberFields: readonly Field[] = [
   { kind: 'text', id: 'number', maxLength: 40, when: { field: 'read', oneOf: ['another'] } },
 ]
 
-/** The number to check; undefined while it is still to be typed. */
-const numberRead = (values: FieldValues, registered: string | undefined): string | 'none found' | 'not entered' | undefined => {
+/** The number to check, or how the check comes out without one; undefined while it is still to be typed. */
+const numberRead = (values: FieldValues, registered: string | undefined): { readonly number: string } | { readonly outcome: string } | undefined => {
   const read = textOf(values, 'read')
-  if (read === undefined || read === 'none found') return read
-  return read === 'another' ? textOf(values, 'number') : (registered ?? 'not entered')
+  if (read === undefined) return undefined
+  if (read === 'none found') return { outcome: 'none found' }
+  const number = read === 'another' ? textOf(values, 'number') : registered
+  if (number !== undefined) return { number }
+  return read === 'another' ? undefined : { outcome: 'not entered' }
+}
+
+const judgeRead = (values: FieldValues, registered: string | undefined, judge: (number: string) => Found): Found | undefined => {
+  const read = numberRead(values, registered)
+  return read === undefined || 'outcome' in read ? read : judge(read.number)
 }
 
 /** Seventeen characters are asked since model year 1981; before, numbers were the maker's own. */
@@ -105,11 +113,7 @@ export const paperNumberChecks: readonly Check[] = [
       'none found': failed('before next trip'),
       'not entered': unseen,
     },
-    judge: (values, { rig }) => {
-      const number = numberRead(values, rig.trailer.identificationNumber)
-      if (number === undefined) return undefined
-      return number === 'none found' || number === 'not entered' ? { outcome: number } : judgeIdentification(number, rig.trailer)
-    },
+    judge: (values, { rig }) => judgeRead(values, rig.trailer.identificationNumber, (number) => judgeIdentification(number, rig.trailer)),
     sources: [
       published('49 CFR 565.15', 'Tables III to V, check digit'),
       published('Directive 2014/45/EU Annex I', 'item 0.2, identification number missing'),
@@ -136,11 +140,7 @@ export const paperNumberChecks: readonly Check[] = [
       'none found': advisory('before next trip'),
       'not entered': unseen,
     },
-    judge: (values, { rig }) => {
-      const number = numberRead(values, rig.boat?.hullIdentificationNumber)
-      if (number === undefined) return undefined
-      return number === 'none found' || number === 'not entered' ? { outcome: number } : judgeHull(number, rig.boat?.builtYear)
-    },
+    judge: (values, { rig }) => judgeRead(values, rig.boat?.hullIdentificationNumber, (number) => judgeHull(number, rig.boat?.builtYear)),
     sources: {
       us: [published('33 CFR 181.25', 'hull identification number format')],
       eu: [fromMemory('ISO 10087, fourteen characters with the country first'), published('33 CFR 181.25', 'for boats built for the United States'), commonPractice],

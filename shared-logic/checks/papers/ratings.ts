@@ -69,6 +69,7 @@ export const paperRatingChecks: readonly Check[] = [
     id: 'papers.loaded-mass',
     station: 'papers',
     positions: 'once',
+    caution: true,
     fields: [
       { kind: 'choice', id: 'basis', options: ['weighed', 'from papers'] },
       { kind: 'reading', id: 'loaded', quantity: 'mass', min: 50, max: 40_000 },
@@ -113,6 +114,7 @@ export const paperRatingChecks: readonly Check[] = [
     id: 'papers.axle-ratings',
     station: 'papers',
     positions: 'once',
+    caution: true,
     fields: [{ kind: 'reading', id: 'coupling', quantity: 'mass', min: 0, max: 5_000 }],
     outcomes: { 'axles carry all': passed, 'with the coupling load': passed, short: failed('before next trip'), 'rating unknown': unseen },
     judge: (values, { rig }) => {

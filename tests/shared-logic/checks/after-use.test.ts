@@ -1,7 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { catalogue } from '../../../shared-logic/checks/catalogue'
-import type { Trailer } from '../../../shared-logic/rig/trailer'
-import { askedChecks } from '../../../shared-logic/survey/assess'
+import { askedOf } from './asked-of'
 import { expectCase, expectChoices, expectEveryOutcomeReached, type ByVerdict, type Case } from './judged'
 
 const cases: readonly Case[] = [
@@ -26,25 +24,27 @@ const choices: readonly (readonly [string, ByVerdict])[] = [
   ['after-use.straps-stored', { pass: ['rinsed, dry, dark'], advisory: ['left wet or salty', 'left in the sun'], 'not applicable': ['none to store'] }],
 ]
 
-const asked = (trailer: Trailer): string[] => [...new Set(askedChecks(catalogue, { rig: { name: 'Rig', trailer }, ruleBook: 'us', purpose: 'purchase' }).map(({ check }) => check.id))]
-
 describe('after-use care', () => {
-  it.each(cases)('$check: $states', expectCase)
-  it.each(choices)('%s: each choice has its verdict', (id, expected) => expectChoices(id, expected))
+  it.each(cases)('$check: $states', (one) => {
+    expect(() => expectCase(one)).not.toThrow()
+  })
+  it.each(choices)('%s: each choice has its verdict', (id, expected) => {
+    expect(() => expectChoices(id, expected)).not.toThrow()
+  })
   it('every way a measured check can come out is tested', () => {
     expect(() => expectEveryOutcomeReached('after-use', cases)).not.toThrow()
   })
 
   it('flushing is asked of hydraulic brakes and while the brakes are unknown', () => {
-    expect(asked({ brakes: 'surge' })).toContain('after-use.brake-flush')
-    expect(asked({ brakes: 'electric over hydraulic' })).toContain('after-use.brake-flush')
-    expect(asked({})).toContain('after-use.brake-flush')
-    expect(asked({ brakes: 'electric' })).not.toContain('after-use.brake-flush')
-    expect(asked({ brakes: 'none' }).filter((id) => id.startsWith('after-use.brake'))).toEqual([])
+    expect(askedOf({ brakes: 'surge' })).toContain('after-use.brake-flush')
+    expect(askedOf({ brakes: 'electric over hydraulic' })).toContain('after-use.brake-flush')
+    expect(askedOf({})).toContain('after-use.brake-flush')
+    expect(askedOf({ brakes: 'electric' })).not.toContain('after-use.brake-flush')
+    expect(askedOf({ brakes: 'none' }).filter((id) => id.startsWith('after-use.brake'))).toEqual([])
   })
 
   it('turning the wheels in storage is asked of oil-bath hubs', () => {
-    expect(asked({ hubLubrication: 'oil bath' })).toContain('after-use.oil-baths-turned')
-    expect(asked({ hubLubrication: 'grease' })).not.toContain('after-use.oil-baths-turned')
+    expect(askedOf({ hubLubrication: 'oil bath' })).toContain('after-use.oil-baths-turned')
+    expect(askedOf({ hubLubrication: 'grease' })).not.toContain('after-use.oil-baths-turned')
   })
 })

@@ -1,7 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { catalogue } from '../../../shared-logic/checks/catalogue'
-import type { Trailer } from '../../../shared-logic/rig/trailer'
-import { askedChecks } from '../../../shared-logic/survey/assess'
+import { askedOf } from './asked-of'
 import { expectCase, expectChoices, expectEveryOutcomeReached, type ByVerdict, type Case } from './judged'
 
 const cases: readonly Case[] = [
@@ -25,20 +23,22 @@ const choices: readonly (readonly [string, ByVerdict])[] = [
   ['bunks.guides', { 'not applicable': ['not fitted'], pass: ['firm'], advisory: ['cap or cover missing', 'bent', 'loose'], fail: ['cracked'] }],
 ]
 
-const asked = (trailer: Trailer): string[] => [...new Set(askedChecks(catalogue, { rig: { name: 'Rig', trailer }, ruleBook: 'us', purpose: 'purchase' }).map(({ check }) => check.id))]
-
 describe('bunks and rollers', () => {
-  it.each(cases)('$check: $states', expectCase)
-  it.each(choices)('%s: each choice has its verdict', (id, expected) => expectChoices(id, expected))
+  it.each(cases)('$check: $states', (one) => {
+    expect(() => expectCase(one)).not.toThrow()
+  })
+  it.each(choices)('%s: each choice has its verdict', (id, expected) => {
+    expect(() => expectChoices(id, expected)).not.toThrow()
+  })
   it('every way a measured check can come out is tested', () => {
     expect(() => expectEveryOutcomeReached('bunks', cases)).not.toThrow()
   })
 
   it('a bunk trailer is asked for timber and carpet, a roller trailer for rollers, either while unknown', () => {
-    expect(asked({ supports: 'bunks' })).toEqual(expect.arrayContaining(['bunks.timber', 'bunks.surface']))
-    expect(asked({ supports: 'bunks' })).not.toContain('bunks.rollers')
-    expect(asked({ supports: 'rollers' })).toContain('bunks.rollers')
-    expect(asked({ supports: 'rollers' })).not.toContain('bunks.timber')
-    expect(asked({})).toEqual(expect.arrayContaining(['bunks.timber', 'bunks.rollers']))
+    expect(askedOf({ supports: 'bunks' })).toEqual(expect.arrayContaining(['bunks.timber', 'bunks.surface']))
+    expect(askedOf({ supports: 'bunks' })).not.toContain('bunks.rollers')
+    expect(askedOf({ supports: 'rollers' })).toContain('bunks.rollers')
+    expect(askedOf({ supports: 'rollers' })).not.toContain('bunks.timber')
+    expect(askedOf({})).toEqual(expect.arrayContaining(['bunks.timber', 'bunks.rollers']))
   })
 })

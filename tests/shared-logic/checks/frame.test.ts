@@ -1,8 +1,6 @@
 import { describe, expect, it } from 'vitest'
-import { catalogue } from '../../../shared-logic/checks/catalogue'
-import type { Trailer } from '../../../shared-logic/rig/trailer'
 import type { Spot } from '../../../shared-logic/survey/answer'
-import { askedChecks } from '../../../shared-logic/survey/assess'
+import { askedOf } from './asked-of'
 import { expectCase, expectChoices, expectEveryOutcomeReached, judged, type ByVerdict, type Case, type Situation } from './judged'
 
 const spot = (over: Partial<Spot>): Spot => ({ id: over.place ?? 'a', place: 'rear end', material: 'painted steel', kind: 'red rust', ...over })
@@ -70,11 +68,13 @@ const choices: readonly (readonly [string, ByVerdict])[] = [
   ['frame.spare-carrier', { pass: ['firm and locked'], advisory: ['rusted', 'tool missing'], fail: ['loose', 'cracked'] }],
 ]
 
-const asked = (trailer: Trailer): string[] => [...new Set(askedChecks(catalogue, { rig: { name: 'Rig', trailer }, ruleBook: 'us', purpose: 'purchase' }).map(({ check }) => check.id))]
-
 describe('frame', () => {
-  it.each(cases)('$check: $states', expectCase)
-  it.each(choices)('%s: each choice has its verdict', (id, expected) => expectChoices(id, expected))
+  it.each(cases)('$check: $states', (one) => {
+    expect(() => expectCase(one)).not.toThrow()
+  })
+  it.each(choices)('%s: each choice has its verdict', (id, expected) => {
+    expect(() => expectChoices(id, expected)).not.toThrow()
+  })
   it('every way a measured check can come out is tested', () => {
     expect(() => expectEveryOutcomeReached('frame', cases)).not.toThrow()
   })
@@ -84,8 +84,8 @@ describe('frame', () => {
     ['painted steel', 'frame.paint', ['frame.galvanizing', 'frame.galvanic-isolation']],
     ['aluminium', 'frame.galvanic-isolation', ['frame.galvanizing', 'frame.paint', 'frame.closed-sections']],
   ] as const)('a frame of %s is asked for %s', (frame, own, others) => {
-    expect(asked({ frame })).toContain(own)
-    expect(asked({ frame }).filter((id) => others.some((other) => other === id))).toEqual([])
+    expect(askedOf({ frame })).toContain(own)
+    expect(askedOf({ frame }).filter((id) => others.some((other) => other === id))).toEqual([])
   })
 
   it('the percentage, the degree and the grade stand together: 12 % is Ri 5 and grade 3', () => {

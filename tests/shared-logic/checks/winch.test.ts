@@ -1,7 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { catalogue } from '../../../shared-logic/checks/catalogue'
-import type { Trailer } from '../../../shared-logic/rig/trailer'
-import { askedChecks } from '../../../shared-logic/survey/assess'
+import { askedOf } from './asked-of'
 import { expectCase, expectChoices, expectEveryOutcomeReached, judged, type ByVerdict, type Case } from './judged'
 
 const cases: readonly Case[] = [
@@ -47,25 +45,27 @@ const choices: readonly (readonly [string, ByVerdict])[] = [
   ['winch.bow-eye', { pass: ['sound'], advisory: ['sealant cracked', 'rust weeps'], fail: ['loose', 'worn'] }],
 ]
 
-const asked = (trailer: Trailer): string[] => askedChecks(catalogue, { rig: { name: 'Rig', trailer }, ruleBook: 'us', purpose: 'purchase' }).map(({ check }) => check.id)
-
 describe('winch and bow', () => {
-  it.each(cases)('$check: $states', expectCase)
-  it.each(choices)('%s: each choice has its verdict', (id, expected) => expectChoices(id, expected))
+  it.each(cases)('$check: $states', (one) => {
+    expect(() => expectCase(one)).not.toThrow()
+  })
+  it.each(choices)('%s: each choice has its verdict', (id, expected) => {
+    expect(() => expectChoices(id, expected)).not.toThrow()
+  })
   it('every way a measured check can come out is tested', () => {
     expect(() => expectEveryOutcomeReached('winch', cases)).not.toThrow()
   })
 
   it('a strap is asked of a strap winch, a cable of a cable winch, both while that is unknown', () => {
-    expect(asked({ winch: 'hand, strap' })).toContain('winch.strap')
-    expect(asked({ winch: 'hand, strap' })).not.toContain('winch.cable')
-    expect(asked({ winch: 'electric, cable' })).toEqual(expect.arrayContaining(['winch.cable', 'winch.electric']))
-    expect(asked({})).toEqual(expect.arrayContaining(['winch.strap', 'winch.cable', 'winch.electric']))
+    expect(askedOf({ winch: 'hand, strap' })).toContain('winch.strap')
+    expect(askedOf({ winch: 'hand, strap' })).not.toContain('winch.cable')
+    expect(askedOf({ winch: 'electric, cable' })).toEqual(expect.arrayContaining(['winch.cable', 'winch.electric']))
+    expect(askedOf({})).toEqual(expect.arrayContaining(['winch.strap', 'winch.cable', 'winch.electric']))
   })
 
   it('without a winch its parts are not asked, but how the bow is held still is', () => {
-    expect(asked({ winch: 'none' }).filter((id) => ['winch.strap', 'winch.cable', 'winch.hook', 'winch.gears', 'winch.capacity', 'winch.wound'].includes(id))).toEqual([])
-    expect(asked({ winch: 'none' })).toContain('winch.second-tie')
+    expect(askedOf({ winch: 'none' }).filter((id) => ['winch.strap', 'winch.cable', 'winch.hook', 'winch.gears', 'winch.capacity', 'winch.wound'].includes(id))).toEqual([])
+    expect(askedOf({ winch: 'none' })).toContain('winch.second-tie')
   })
 
   it('a bow held by nothing but winch strap and safety chain fails before it is towed', () => {
