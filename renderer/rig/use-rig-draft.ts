@@ -1,4 +1,4 @@
-import { useCallback, useMemo, useState } from 'react'
+import { useCallback, useState } from 'react'
 import { Refusal } from '../../shared-logic/contract/refusal'
 import type { Rig } from '../../shared-logic/rig/rig'
 import { useMutationOf } from '../client/use-procedure'
@@ -52,10 +52,5 @@ export const useRigDraft = (kept: Rig | undefined, rigId: string | undefined) =>
     }
   }
 
-  return useMemo(
-    () => ({ draft, isDirty, problems, attempt, change, save, isSaving: saving.isPending }),
-    // `save` is made of the rest and changes with it.
-    // oxlint-disable-next-line react/exhaustive-deps
-    [draft, isDirty, problems, attempt, change, saving.isPending, unread, words, units],
-  )
+  return { draft, isDirty, problems, attempt, change, save, isSaving: saving.isPending }
 }

@@ -15,7 +15,6 @@ export const shellWords = {
   less: 'One less',
   more: 'One more',
   tallies: 'Tallies',
-  notKnown: 'Not known',
   leaveTitle: 'Leave without saving?',
   leaveText: 'What you typed here has not been saved to the yard.',
   leaveStay: 'Stay here',
