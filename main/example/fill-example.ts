@@ -3,7 +3,6 @@ import { join } from 'node:path'
 import { catalogue } from '../../shared-logic/checks/catalogue'
 import type { Desk } from '../../shared-logic/contract/contract'
 import { askedChecks } from '../../shared-logic/survey/assess'
-import type { Purpose } from '../../shared-logic/survey/purpose'
 import { assetsFolder } from '../assets-folder'
 import { pictures } from './pictures'
 import { inventedMark, painted } from './rigs'
@@ -14,15 +13,15 @@ const surveyor = { surveyorName: 'Invented Surveyor (example)', surveyorAddress:
 
 const saveRig = async (desk: Desk, rig: Script['rig']): Promise<string> => (await desk['rigs.save']({ rig })).id
 
-const start = async (desk: Desk, { rig, ruleBook, surveyDate }: Script, purpose: Purpose, place: string): Promise<string> => {
+const start = async (desk: Desk, { rig, ruleBook, purpose, surveyDate }: Script, place: string): Promise<string> => {
   const rigId = await saveRig(desk, rig)
   const survey = await desk['surveys.start']({ rigId, purpose, surveyDate, ruleBook, place: `${place}. ${inventedMark}` })
   return survey.id
 }
 
 /** Answers in walking order, up to the station named, and stands there. */
-const walk = async (desk: Desk, surveyId: string, script: Script, purpose: Purpose, stopBefore?: string): Promise<void> => {
-  for (const { check, position } of askedChecks(catalogue, { ...script, purpose })) {
+const walk = async (desk: Desk, surveyId: string, script: Script, stopBefore?: string): Promise<void> => {
+  for (const { check, position } of askedChecks(catalogue, script)) {
     const here = { checkId: check.id, position }
     if (check.station === stopBefore) {
       await desk['surveys.standAt']({ surveyId, here })
@@ -49,9 +48,9 @@ export const fillExample = async (desk: Desk): Promise<void> => {
   await saveRig(desk, painted)
   const { today } = await desk['yard.about']({})
   const underWay = singleAxleScript(today)
-  await walk(desk, await start(desk, underWay, 'hire out', 'Example Lake'), underWay, 'hire out', singleAxleStopsBefore)
-  const surveyId = await start(desk, tandemScript, 'purchase', 'Example Landing, Nowhere Harbor')
-  await walk(desk, surveyId, tandemScript, 'purchase')
+  await walk(desk, await start(desk, underWay, 'Example Lake'), underWay, singleAxleStopsBefore)
+  const surveyId = await start(desk, tandemScript, 'Example Landing, Nowhere Harbor')
+  await walk(desk, surveyId, tandemScript)
   await addPictures(desk, surveyId)
   await desk['reports.issue']({ surveyId })
 }

@@ -2,7 +2,7 @@ import { z } from 'zod'
 import listed from '../../assets/example/pictures.json'
 
 /** A drawn picture, where it belongs, and the truth it was drawn from. Lengths m, areas m2. */
-export const pictureSchema = z.object({
+const pictureSchema = z.object({
   file: z.string().regex(/^[a-z-]+\.jpg$/),
   caption: z.string(),
   checkId: z.string(),
@@ -10,7 +10,7 @@ export const pictureSchema = z.object({
   takenAt: z.string(),
   truth: z.record(z.string(), z.union([z.number(), z.string(), z.boolean()])),
 })
-export type Picture = z.infer<typeof pictureSchema>
+type Picture = z.infer<typeof pictureSchema>
 
 /** The pictures of the example, as `assets/example/render` drew them. */
 export const pictures: readonly Picture[] = z.array(pictureSchema).parse(listed)

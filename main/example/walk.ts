@@ -3,12 +3,14 @@ import type { Rig } from '../../shared-logic/rig/rig'
 import type { RuleBook } from '../../shared-logic/rules/rule-book'
 import type { Answer } from '../../shared-logic/survey/answer'
 import { placeKey } from '../../shared-logic/survey/keys'
+import type { Purpose } from '../../shared-logic/survey/purpose'
 import { passingAnswer } from './passing-answer'
 
 /** A survey of the example as it is told: what was found by place, what was measured by check, the rest passes. */
 export interface Script {
   readonly rig: Rig
   readonly ruleBook: RuleBook
+  readonly purpose: Purpose
   readonly surveyDate: string
   readonly answers: Readonly<Record<string, Partial<Answer> & Pick<Answer, 'values'>>>
   readonly readings: Readonly<Record<string, Answer['values']>>

@@ -70,9 +70,9 @@ export const benchIntake = async (): Promise<BenchLine[]> => {
     }
     const share = bareSeconds / shelfSeconds
     return [
-      { name: 'intake of 100 photographs of 12 MP, against bare sharp', value: share, unit: 'of bare', budget: `at least ${leastShareOfBare}`, ok: share >= leastShareOfBare },
-      { name: 'photographs taken in', value: photographCount / shelfSeconds, unit: 'per second', budget: 'none', ok: true },
-      { name: 'large previews of 100 photographs', value: largeBytes / 1_000_000, unit: 'MB', budget: 'under 15', ok: largeBytes < reportByteLimit },
+      { name: 'intake of 100 photographs of 12 MP, against bare sharp', value: Number(share.toFixed(2)), unit: 'of bare', budget: `at least ${leastShareOfBare}`, ok: share >= leastShareOfBare },
+      { name: 'photographs taken in', value: Number((photographCount / shelfSeconds).toFixed(1)), unit: 'per second', budget: 'none', ok: true },
+      { name: 'large previews of 100 photographs', value: Number((largeBytes / 1_000_000).toFixed(1)), unit: 'MB', budget: 'under 15', ok: largeBytes < reportByteLimit },
     ]
   } finally {
     await rm(folder, { recursive: true, force: true })

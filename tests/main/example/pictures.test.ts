@@ -12,7 +12,7 @@ import { askedChecks } from '../../../shared-logic/survey/assess'
 import { placeKey } from '../../../shared-logic/survey/keys'
 
 const folder = join(assetsFolder(), 'example')
-const asked = new Set(askedChecks(catalogue, { ...tandemScript, purpose: 'purchase' }).map(({ check, position }) => placeKey(check.id, position)))
+const asked = new Set(askedChecks(catalogue, tandemScript).map(({ check, position }) => placeKey(check.id, position)))
 
 describe.each(pictures)('$file', (picture) => {
   test('is a JPEG of 1600 x 1200 px that carries the time it is listed with', async () => {

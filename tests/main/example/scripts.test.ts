@@ -12,7 +12,7 @@ import { placeKey } from '../../../shared-logic/survey/keys'
 const singleAxleNow = singleAxleScript('2026-11-25')
 
 const walked = (script: Script, stopBefore?: string) => {
-  const asked = askedChecks(catalogue, { ...script, purpose: 'purchase' })
+  const asked = askedChecks(catalogue, script)
   const end = asked.findIndex(({ check }) => check.station === stopBefore)
   return asked.slice(0, end === -1 ? undefined : end)
 }

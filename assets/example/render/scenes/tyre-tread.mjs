@@ -12,9 +12,12 @@ export const draw = ({ treadDepthM }) => {
     const [x, width] = [from + 24, (edges[row + 1] ?? 0) - from - 48]
     return Array.from({ length: 9 }, (_, i) => block(x, -90 + i * 168 + (row % 2) * 84, width, 142, row % 2 ? 14 : 4))
   }).join('')
-  const sipes = Array.from({ length: 58 }, () => {
-    const [x, y] = [next() * 1600, next() * 1200]
-    return `<path d="M${x} ${y} q26 -12 44 4 t44 2" fill="none" stroke="#0c0d0e" stroke-width="4" opacity="0.8"/>`
+  const sipes = edges.slice(0, -1).flatMap((from, row) => {
+    const [x, width] = [from + 24, (edges[row + 1] ?? 0) - from - 48]
+    return Array.from({ length: 9 }, (_, i) => [0.33, 0.67].map((share) => {
+      const y = -90 + i * 168 + (row % 2) * 84 + 142 * share
+      return `<path d="M${x} ${y} q${width / 8} -22 ${width / 4} 0 t${width / 4} 0 t${width / 4} 0 t${width / 4} 0" fill="none" stroke="#0e0f10" stroke-width="5" opacity="0.75"/>`
+    }).join(''))
   }).join('')
   const stones = Array.from({ length: 26 }, () => `<ellipse cx="${grooves[Math.floor(next() * 4)] + (next() - 0.5) * 30}" cy="${next() * 1200}" rx="${3 + next() * 8}" ry="${3 + next() * 6}" fill="#8d8a80"/>`).join('')
   return {
@@ -31,7 +34,7 @@ export const draw = ({ treadDepthM }) => {
       <g transform="rotate(-7 800 600)"><g filter="url(#gaugeCast)">
         <rect x="566" y="330" width="470" height="280" rx="26" fill="url(#case)"/>
         <path d="M520 604 h560 v52 q0 10 -10 10 h-540 q-10 0 -10 -10 z" fill="url(#steel)"/>
-        <rect x="602" y="660" width="16" height="70" fill="#d8dcde"/></g>
+        <rect x="586" y="660" width="18" height="64" rx="3" fill="url(#steel)"/></g>
         <rect x="566" y="330" width="470" height="280" rx="26" fill="none" stroke="#fff" stroke-opacity="0.45" stroke-width="4"/>
         <rect x="612" y="372" width="378" height="140" rx="10" fill="#2d312e"/><rect x="624" y="384" width="354" height="116" rx="4" fill="url(#lcd)"/>
         <text x="796" y="477" text-anchor="middle" font-family="DejaVu Sans Mono, monospace" font-weight="bold" font-size="96" fill="#1a211b">${(treadDepthM * 1000).toFixed(1)}</text>
