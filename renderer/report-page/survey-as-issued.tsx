@@ -1,6 +1,6 @@
 import { useMemo } from 'react'
 import { catalogue, catalogueVersion } from '../../shared-logic/checks/catalogue'
-import { assess, summarizeByStation, type Assessed } from '../../shared-logic/survey/assess'
+import { assess, summarize, summarizeByStation, type Assessed } from '../../shared-logic/survey/assess'
 import { factsOf } from '../../shared-logic/survey/facts'
 import type { Survey } from '../../shared-logic/survey/records'
 import { readingsOf } from '../../shared-logic/words/check-sentences'
@@ -40,9 +40,18 @@ interface StationRowsProps {
   readonly survey: Survey
 }
 
+/** The worst of what was seen at a station, and how much of it was not seen. */
 const StationMarks = ({ assessed }: { readonly assessed: readonly Assessed[] }) => {
-  const [only] = summarizeByStation(assessed)
-  return only ? <VerdictMark verdict={only.summary.verdict} /> : null
+  const { walk } = useWords().screens.survey
+  const units = useUnits()
+  const { verdict, tallies } = summarize(assessed)
+  const unseen = tallies['not seen']
+  return (
+    <span className={style.marks}>
+      {unseen > 0 && <span className={style.soft}>{say(walk.notSeenCount, { count: unseen }, units)}</span>}
+      {verdict !== 'not seen' && <VerdictMark verdict={verdict} />}
+    </span>
+  )
 }
 
 const StationRows = ({ assessed, survey }: StationRowsProps) => {

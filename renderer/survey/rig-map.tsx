@@ -2,13 +2,14 @@ import { useMemo, type CSSProperties } from 'react'
 import type { Drawing } from '../../shared-logic/drawings/drawing'
 import { planView } from '../../shared-logic/drawings/plan-view'
 import { findingsOf } from '../../shared-logic/survey/findings'
-import { checkAtPosition } from '../../shared-logic/survey/walk'
+import { checkAtPosition, type Stop } from '../../shared-logic/survey/walk'
 import { worstVerdict } from '../../shared-logic/survey/verdict'
 import { sayPosition } from '../../shared-logic/words/position'
 import { say } from '../../shared-logic/words/say'
 import { DrawingView, type DrawingMark, type DrawingStop } from '../drawing/drawing-view'
 import { useUnits } from '../parts/use-settings'
 import { useWords } from '../parts/use-words'
+import { VerdictShape } from '../parts/verdict-mark'
 import style from './rig-map.module.css'
 import type { Walk } from './use-walk'
 
@@ -28,7 +29,7 @@ export const RigMap = ({ walk, onGone }: RigMapProps) => {
   const { walk: said } = words.screens.survey
   const { rig, ruleBook } = walk.survey
   const drawing = useMemo(() => planView(rig, ruleBook), [rig, ruleBook])
-  const marks = useMarks(walk)
+  const marks = marksOf(walk)
   const stops = useStops(walk)
   const go = (place: string): void => {
     const station = walk.stops.find((stop) => place === `${stationPrefix}${stop.station}`)
@@ -44,13 +45,25 @@ export const RigMap = ({ walk, onGone }: RigMapProps) => {
   )
 }
 
-/** One mark a place: the worst of what was found there. */
-const useMarks = (walk: Walk): DrawingMark[] => {
-  const findings = findingsOf(walk.assessed)
-  const places = [...new Set(findings.map((each) => (each.position === 'rig' ? `${stationPrefix}${each.check.station}` : each.position)))]
-  return places
-    .filter((place) => !place.startsWith(stationPrefix))
-    .map((place) => ({ place, verdict: worstVerdict(findings.filter((each) => each.position === place).map((each) => each.verdict)) }))
+/** One mark a part of the rig: the worst of what was found there. What is asked of the whole rig is marked at its station's stop. */
+const marksOf = (walk: Walk): DrawingMark[] => {
+  const findings = findingsOf(walk.assessed).filter((each) => each.position !== 'rig')
+  return [...new Set(findings.map((each) => each.position))].map((place) => ({ place, verdict: worstVerdict(findings.filter((each) => each.position === place).map((each) => each.verdict)) }))
+}
+
+interface StopFaceProps {
+  readonly stop: Stop
+}
+
+/** The number of a stop, with the worst of what was found at it. */
+const StopFace = ({ stop }: StopFaceProps) => {
+  const { verdict } = stop.summary
+  return (
+    <>
+      {stop.number}
+      {(verdict === 'fail' || verdict === 'advisory') && <span className={style.found}><VerdictShape verdict={verdict} size={14} /></span>}
+    </>
+  )
 }
 
 /** The stations of the walk, and the parts asked about at this one. */
@@ -59,8 +72,10 @@ const useStops = (walk: Walk): DrawingStop[] => {
   const units = useUnits()
   const { walk: said } = words.screens.survey
   const stations = walk.stops.map((stop): DrawingStop => {
-    const state = stop.summary.open === 0 ? said.allDone : say(said.openCount, { count: stop.summary.open }, units)
-    return { place: `${stationPrefix}${stop.station}`, look: 'stop', face: stop.number, done: stop.summary.open === 0, label: `${stop.number}. ${words.stations[stop.station]}, ${state}` }
+    const { open, verdict } = stop.summary
+    const isFinding = verdict === 'fail' || verdict === 'advisory'
+    const state = `${open === 0 ? said.allDone : say(said.openCount, { count: open }, units)}${isFinding ? `, ${words.verdicts[verdict]}` : ''}`
+    return { place: `${stationPrefix}${stop.station}`, look: 'stop', face: <StopFace stop={stop} />, done: stop.summary.open === 0, label: `${stop.number}. ${words.stations[stop.station]}, ${state}` }
   })
   const positions = [...new Set(walk.stop.checks.map((each) => each.position))].filter((position) => position !== 'rig')
   const targets = positions.map((position): DrawingStop => {

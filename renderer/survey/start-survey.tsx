@@ -82,5 +82,5 @@ const StartForm = ({ rigId, rig, today, ruleBook: usual }: StartFormProps) => {
 const Depth = ({ rig, ruleBook, purpose }: { readonly rig: Rig; readonly ruleBook: RuleBook; readonly purpose: Purpose }) => {
   const { start } = useWords().screens.survey
   const units = useUnits()
-  return <p role="status">{say(start.depth[depthOf(purpose)], { count: askedChecks(catalogue, { rig, ruleBook, purpose }).length }, units)}</p>
+  return <output>{say(start.depth[depthOf(purpose)], { count: askedChecks(catalogue, { rig, ruleBook, purpose }).length }, units)}</output>
 }

@@ -61,6 +61,9 @@ const StationButton = ({ stop, isHere, onPress }: StationButtonProps) => {
       <span className={style.state}>
         {(findings > 0 || open === 0) && <VerdictShape verdict={verdict} size={13} />}
         {(findings > 0 || open === 0) && <span className="visually-hidden">{words.verdicts[verdict]}, </span>}
+        {/* A pass beside which something was not seen is not a whole pass. */}
+        {open === 0 && tallies['not seen'] > 0 && verdict !== 'not seen' && <VerdictShape verdict="not seen" size={13} />}
+        {open === 0 && tallies['not seen'] > 0 && <span className="visually-hidden">{say(said.notSeenCount, { count: tallies['not seen'] }, units)}, </span>}
         <span className={style.count} aria-hidden="true">{asked - open}/{asked}</span>
         <span className="visually-hidden">{open === 0 ? said.allDone : say(said.openCount, { count: open }, units)}</span>
       </span>

@@ -31,6 +31,7 @@ export const surveyWords = {
     showNear: 'Show only the nearest',
     notSavedCount: '{count} not saved',
     openCount: '{count} open',
+    notSeenCount: '{count} not seen',
     allDone: 'done',
     answered: '{done} of {asked} answered',
     review: 'Review and issue',
