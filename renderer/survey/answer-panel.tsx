@@ -1,4 +1,5 @@
 import { isAsked } from '../../shared-logic/checks/asked-fields'
+import type { Field } from '../../shared-logic/checks/check'
 import { Button } from '../parts/button'
 import { useUnits } from '../parts/use-settings'
 import { useWords } from '../parts/use-words'
@@ -16,6 +17,9 @@ interface AnswerPanelProps {
   readonly answering: Answering
 }
 
+/** Few enough answers to rest at the thumb without hiding the question. */
+const isCompact = ([first, ...others]: readonly Field[]): boolean => others.length === 0 && first?.kind === 'choice' && first.options.length <= 6
+
 /** The fields of the open check that are asked, and the way on. Rests at the thumb on a narrow window. */
 export const AnswerPanel = ({ walk, draft, answering }: AnswerPanelProps) => {
   const words = useWords()
@@ -24,7 +28,7 @@ export const AnswerPanel = ({ walk, draft, answering }: AnswerPanelProps) => {
   const { check } = walk.current
   const asked = check.fields.filter((field) => isAsked(field, draft.values))
   return (
-    <fieldset aria-label={said.answer} className={style.panel}>
+    <fieldset aria-label={said.answer} className={style.panel} data-compact={isCompact(asked)}>
       {asked.map((field) => (
         <AnswerField
           key={field.id} field={field} said={fieldWords(words, check, field, draft.problems, units)} value={draft.values[field.id]}
