@@ -3,9 +3,9 @@ import { isOver, isUnder } from './beyond'
 /** Lower limit of a new 50 mm ball, m. Source: tow ball guide restating 94/20/EC (50 mm, +0 / −0.39 mm). */
 export const newBall50M = 0.04961
 /** Wear limit of a 50 mm ball, m. Source: two vehicle makers' repair manuals ('at least 49 mm at all points'). */
-export const wornBall50M = 0.049
+const wornBall50M = 0.049
 /** Greatest wear where the maker gives none. Source: New Zealand vehicle inspection requirements, towing connections. */
-export const wearShareLimit = 0.05
+const wearShareLimit = 0.05
 
 export type BallWear = 'as new' | 'worn, within limit' | 'worn out'
 

@@ -3,7 +3,7 @@ import { isOver, isUnder } from './beyond'
 import { acrossOf, corrosionLimits as limits } from './corrosion-limits'
 
 /** How a corroded place is graded, gravest first. */
-export const spotGrades = [
+const spotGrades = [
   'hole', 'deep pit', 'eaten away', 'pitted', 'galvanic', 'scale', 'aluminium pits', 'painted rust', 'red rust on zinc', 'bare steel', 'not measured', 'slight',
 ] as const
 export type SpotGrade = (typeof spotGrades)[number]
@@ -26,7 +26,7 @@ const isBaseMetal = (spot: Spot): boolean => spot.kind !== 'white product'
  * Corroded share of a face. Spots of one place add up; where they name different faces the smallest is taken, which is
  * the cautious reading. At most 1.
  */
-export const corrodedShare = (spot: Spot, spots: readonly Spot[]): number | undefined => {
+const corrodedShare = (spot: Spot, spots: readonly Spot[]): number | undefined => {
   const together = spots.filter((other) => samePlace(other, spot) && isBaseMetal(other) === isBaseMetal(spot))
   const faces = together.flatMap(({ faceAreaM2 }) => (faceAreaM2 === undefined ? [] : [faceAreaM2]))
   const areas = together.flatMap(({ areaM2 }) => (areaM2 === undefined ? [] : [areaM2]))

@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest'
 import { catalogue, checkOf } from '../../../shared-logic/checks/catalogue'
 import type { Check, Field } from '../../../shared-logic/checks/check'
 import { instrumentDrawings } from '../../../shared-logic/checks/check'
+import { walkRoundChecks } from '../../../shared-logic/checks/depth'
 import { positionsOf } from '../../../shared-logic/checks/positions'
 import { ruleBooks } from '../../../shared-logic/rules/rule-book'
 import { stations } from '../../../shared-logic/survey/station'
@@ -106,6 +107,10 @@ describe('the catalogue', () => {
   it('every drawing named is one of the instruments', () => {
     const named = catalogue.flatMap((check) => [check.drawing, ...check.fields.map((field) => (field.kind === 'reading' ? field.drawing : undefined))]).filter((drawing) => drawing !== undefined)
     expect(named.filter((drawing) => !instrumentDrawings.includes(drawing))).toEqual([])
+  })
+
+  it('every check of the walk-round is in the catalogue', () => {
+    expect([...walkRoundChecks].filter((id) => checkOf(id) === undefined)).toEqual([])
   })
 
   it('every check has a place on a rig of which nothing is known', () => {
