@@ -47,10 +47,11 @@ const spread = (callouts: readonly Callout[], frame: Frame): Callout[] => {
   })
 }
 
+const load = (list: readonly PlanMark[]): number => list.reduce((sum, { numbers }) => sum + Math.ceil(numbers.length / perRow), 0)
+
 /** Marks of the left half go left, of the right half right; those of the middle where there is more room. */
 const bySide = (marks: readonly PlanMark[]): { left: PlanMark[]; right: PlanMark[] } => {
   const sides: { left: PlanMark[]; right: PlanMark[] } = { left: [], right: [] }
-  const load = (list: readonly PlanMark[]): number => list.reduce((sum, { numbers }) => sum + Math.ceil(numbers.length / perRow), 0)
   for (const mark of marks.toSorted((a, b) => Math.abs(b.x) - Math.abs(a.x))) {
     const left = mark.x < -1 || (mark.x <= 1 && load(sides.left) <= load(sides.right))
     if (left) sides.left.push(mark)

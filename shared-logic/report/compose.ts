@@ -68,7 +68,7 @@ export const composeReport = (input: ReportInput): ReportDocument => {
     formatVersion: 1,
     ...headOf(input, context),
     ...verdictPart(context),
-    threeThings: threeThings(findings),
+    threeThings: threeThings(findings, words),
     plan: planPart(context, findings),
     rig: rigPart(survey.rig, context),
     remarks: survey.rig.remarks,

@@ -1,5 +1,6 @@
 import type { Assessed } from '../survey/assess'
 import { becauseOf, criterionOf, readingsOf, remedyOf, saySource, sourcesOf, wordsOf } from '../words/check-sentences'
+import type { Words } from '../words/en'
 import type { ReportContext } from './context'
 import type { ReportDocument, ReportFinding } from './document'
 
@@ -47,8 +48,16 @@ const finding = (each: Assessed, number: number, context: ReportContext): Report
 /** Advisories and fails, gravest first, each with everything it rests on. */
 export const findingsPart = (context: ReportContext): ReportFinding[] => context.findings.map((each, index) => finding(each, index + 1, context))
 
+/** At most so many places are named on the first page; the findings name them all. */
+const mostPlaces = 5
+
+const sayPlaces = (places: readonly string[], words: Words): string => {
+  if (places.length <= mostPlaces) return places.join(', ')
+  return words.report.andMore.replace('{places}', places.slice(0, mostPlaces - 1).join(', ')).replace('{count}', String(places.length - mostPlaces + 1))
+}
+
 /** The three gravest things to do; the same remedy at several places is one thing. */
-export const threeThings = (findings: readonly ReportFinding[]): ReportDocument['threeThings'] => {
+export const threeThings = (findings: readonly ReportFinding[], words: Words): ReportDocument['threeThings'] => {
   const groups = Map.groupBy(findings, (each) => `${each.checkId} ${each.verdict} ${each.by} ${each.remedy ?? each.number}`)
   return [...groups.values()].slice(0, 3).flatMap((group) => {
     const [first] = group
@@ -59,7 +68,7 @@ export const threeThings = (findings: readonly ReportFinding[]): ReportDocument[
       verdict: first.verdict,
       word: first.word,
       what: first.remedy ?? first.because ?? first.criterion,
-      where: places.length === 0 ? first.title : `${first.title}, ${places.join(', ')}`,
+      where: places.length === 0 ? first.title : `${first.title}, ${sayPlaces(places, words)}`,
       byWords: first.byWords,
     }]
   })

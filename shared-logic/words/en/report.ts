@@ -90,6 +90,7 @@ export const reportWords = {
     sketch: 'A sketch, not to scale: lengths of this rig are not known. Coupler up; left on the page is left on the road.',
   },
   rig: { trailer: 'Trailer', runningGear: 'Running gear and brakes', boat: 'Boat', noBoat: 'no boat recorded', trailerLine: 'Trailer: {what}', boatLine: 'Boat: {what}', number: 'no. {number}', registration: 'registered {number}', rated: 'rated {mass}', hullNumber: 'hull no. {number}', tank: '{contents} {volume}' },
+  andMore: '{places} and {count} more',
   leftOpen: 'Left open: not answered.',
   overruledFrom: 'By the rules {judged}; the surveyor decided {verdict}: {reason}',
   overruledUnjudged: 'The surveyor decided {verdict}: {reason}',
