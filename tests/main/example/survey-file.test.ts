@@ -1,0 +1,19 @@
+import { existsSync, readFileSync } from 'node:fs'
+import { join } from 'node:path'
+import { describe, expect, it } from 'vitest'
+import { assessFile } from '../../../shared-logic/survey/file-to-survey'
+import { summarize } from '../../../shared-logic/survey/assess'
+import { surveyFileSchema } from '../../../shared-logic/survey/survey-file'
+
+const folder = 'assets/example'
+const file = surveyFileSchema.parse(JSON.parse(readFileSync(join(folder, 'survey.json'), 'utf8')))
+
+describe('the example survey as one file', () => {
+  it('answers every check its rig is asked before a tow', () => {
+    expect(summarize(assessFile(file))).toMatchObject({ verdict: 'fail', open: 0 })
+  })
+  it('names pictures that lie beside it', () => {
+    expect(file.photographs.length).toBeGreaterThan(11)
+    expect(file.photographs.filter(({ path }) => !existsSync(join(folder, path)))).toEqual([])
+  })
+})
