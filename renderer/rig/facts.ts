@@ -13,11 +13,11 @@ export interface Fact {
 }
 
 const sayValue = (field: RigField, value: DraftValue, words: Words, units: UnitSystem): string => {
-  const options = words.screens.rig.options[field.path]
+  const options = words.fieldOptions[field.path]
   if (field.kind === 'quantity' && typeof value === 'number') return formatQuantity(field.quantity, value, units)
   if (typeof value === 'boolean') return value ? words.screens.rig.yes : words.screens.rig.no
   if (typeof value === 'object') {
-    const contents = words.screens.rig.options['boat.tanks.contents']
+    const contents = words.fieldOptions['boat.tanks.contents']
     return value.map((tank) => `${contents?.[tank.contents ?? ''] ?? ''} ${tank.capacityM3 === undefined ? '' : formatQuantity('volume', tank.capacityM3, units)}`.trim()).join(', ')
   }
   return options?.[String(value)] ?? String(value)

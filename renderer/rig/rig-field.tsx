@@ -28,7 +28,7 @@ interface RigFieldProps {
 const unknown = 'not known'
 
 const optionsOf = (words: Words, path: string, options: readonly string[]): ChoiceOption<string>[] => [
-  ...options.map((value) => ({ value, label: words.screens.rig.options[path]?.[value] ?? value })),
+  ...options.map((value) => ({ value, label: words.fieldOptions[path]?.[value] ?? value })),
   { value: unknown, label: words.screens.rig.notKnown, isQuiet: true },
 ]
 

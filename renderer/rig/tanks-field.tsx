@@ -21,7 +21,7 @@ export const TanksField = ({ path, tanks, onChange, problems }: TanksFieldProps)
   const words = useWords()
   const units = useUnits()
   const { rig } = words.screens
-  const contents = tankContents.map((value) => ({ value, label: rig.options['boat.tanks.contents']?.[value] ?? value }))
+  const contents = tankContents.map((value) => ({ value, label: words.fieldOptions['boat.tanks.contents']?.[value] ?? value }))
   const change = (changed: TankDraft, problem?: string): void => onChange(path, tanks.map((tank) => (tank.key === changed.key ? changed : tank)), problem)
   const add = (): void => onChange(path, [...tanks, { key: Math.max(-1, ...tanks.map((tank) => tank.key)) + 1 }])
   return (

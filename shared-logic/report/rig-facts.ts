@@ -66,12 +66,13 @@ const boatRows: readonly Row<Boat>[] = [
   ['boat.dryMassKg', ({ dryMassKg }, context) => shown('mass', dryMassKg, context)],
   ['boat.engine', ({ engine }) => engine],
   ['boat.engineMassKg', ({ engineMassKg }, context) => shown('mass', engineMassKg, context)],
-  ['boat.tanks', ({ tanks }, { words, units }) => tanks?.map(({ contents, capacityM3 }) => say(words.report.rig.tank, { contents, volume: { quantity: 'volume', si: capacityM3 } }, units)).join(', ')],
+  ['boat.tanks', ({ tanks }, { words, units }) => tanks?.map(({ contents, capacityM3 }) => say(words.report.rig.tank, { contents: words.fieldOptions['boat.tanks.contents']?.[contents] ?? contents, volume: { quantity: 'volume', si: capacityM3 } }, units)).join(', ')],
 ]
 
 const factsOf = <Of>(rows: readonly Row<Of>[], of: Of, context: ReportContext): Fact[] =>
   rows.map(([path, show]) => {
-    const value = show(of, context)
+    const recorded = show(of, context)
+    const value = recorded === undefined ? undefined : (context.words.fieldOptions[path]?.[recorded] ?? recorded)
     return { label: context.words.fields[path] ?? path, value: value ?? context.words.report.notKnown, known: value !== undefined }
   })
 

@@ -1,6 +1,7 @@
 import { checks } from './checks'
 import { commandLine } from './command-line'
 import { doorWords } from './doors'
+import { fieldOptions } from './field-options'
 import { fields } from './fields'
 import { refusals } from './refusals'
 import { reportWords } from './report'
@@ -17,6 +18,7 @@ export const en = {
   ...trade,
   checks,
   fields,
+  fieldOptions,
   refusals,
   report: reportWords,
   commandLine,

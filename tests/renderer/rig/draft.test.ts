@@ -47,7 +47,7 @@ describe('the register’s form holds a whole rig', () => {
     const all = rigGroups.flatMap((group) => group.fields)
     expect(all.filter(({ path }) => !en.fields[path])).toEqual([])
     const answers = all.flatMap((field) => ('options' in field ? field.options.map((option) => ({ path: field.path, option })) : []))
-    expect(answers.filter(({ path, option }) => !en.screens.rig.options[path]?.[option])).toEqual([])
+    expect(answers.filter(({ path, option }) => !en.fieldOptions[path]?.[option])).toEqual([])
   })
 
   it('gives back a kept rig unchanged', () => {

@@ -1,0 +1,22 @@
+/** What the register's choices are called, by the field's dotted path: the form, the rig's page and the report use the same ones. */
+export const fieldOptions: Readonly<Record<string, Readonly<Record<string, string>>>> = {
+  'trailer.frame': { 'galvanized steel': 'Galvanized steel', 'painted steel': 'Painted steel', aluminium: 'Aluminium' },
+  'trailer.market': { 'north america': 'North America', europe: 'Europe', elsewhere: 'Elsewhere' },
+  'trailer.axleCount': { 1: 'One', 2: 'Two', 3: 'Three' },
+  'trailer.suspension': { 'leaf springs': 'Leaf springs', 'torsion arms': 'Torsion arms', 'coil springs': 'Coil springs', none: 'None' },
+  'trailer.hubLubrication': { 'oil bath': 'Oil bath', grease: 'Grease' },
+  'trailer.brakes': { none: 'None', surge: 'Surge (overrun)', electric: 'Electric', 'electric over hydraulic': 'Electric over hydraulic' },
+  'trailer.brakeForm': { disc: 'Discs', drum: 'Drums' },
+  'trailer.brakedAxleCount': { 1: 'One', 2: 'Two', 3: 'Three' },
+  'trailer.coupler': { 'class 1': 'Class 1', 'class 2': 'Class 2', 'class 3': 'Class 3', 'class 4': 'Class 4', 'ISO 50 mm': 'ISO 50 mm ball', pintle: 'Pintle', other: 'Other' },
+  'trailer.tyre.loadRange': { B: 'B', C: 'C', D: 'D', E: 'E', F: 'F' },
+  'trailer.spareWheel': { yes: 'Yes', no: 'No' },
+  'trailer.jack': { yes: 'Yes', no: 'No' },
+  'trailer.supports': { bunks: 'Bunks', rollers: 'Rollers', 'bunks and rollers': 'Bunks and rollers' },
+  'trailer.winch': { 'hand, strap': 'By hand, strap', 'hand, cable': 'By hand, cable', 'electric, strap': 'Electric, strap', 'electric, cable': 'Electric, cable', none: 'None' },
+  'trailer.lamps': { LED: 'LED', bulbs: 'Bulbs' },
+  'trailer.plug': { '4 flat': '4 flat', '5 flat': '5 flat', '7 blade': '7 blade', '7 round': '7 round', '13 round': '13 round' },
+  'boat.hull': { 'glass fibre': 'Glass fibre', aluminium: 'Aluminium', wood: 'Wood', inflatable: 'Inflatable', polyethylene: 'Polyethylene' },
+  'boat.engine': { outboard: 'Outboard', sterndrive: 'Sterndrive', inboard: 'Inboard', none: 'None' },
+  'boat.tanks.contents': { petrol: 'Petrol', diesel: 'Diesel', 'fresh water': 'Fresh water', 'waste water': 'Waste water', 'live well': 'Live well', ballast: 'Ballast' },
+}
