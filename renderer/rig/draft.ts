@@ -1,5 +1,5 @@
 import type { Tank } from '../../shared-logic/rig/boat'
-import { rigSchema, type Rig } from '../../shared-logic/rig/rig'
+import { rigSchema, sumsFields, type Rig } from '../../shared-logic/rig/rig'
 import { rigGroups } from './fields'
 
 /** A tank while it is described; `key` tells rows apart while they come and go. */
@@ -24,9 +24,12 @@ const flatten = (value: Readonly<Record<string, unknown>>, before: string): [str
     return isPlain(inner) ? [[path, inner]] : []
   })
 
+/** The register's own part of a rig. */
+const registered = (rig: Rig): Readonly<Record<string, unknown>> => Object.fromEntries(Object.entries(rig).filter(([name]) => !sumsFields.some((field) => field === name)))
+
 /** A kept rig as the form shows it. */
 export const draftOf = (rig: Rig): Draft => ({
-  ...Object.fromEntries(flatten(rig, '')),
+  ...Object.fromEntries(flatten(registered(rig), '')),
   ...(rig.boat?.tanks && { 'boat.tanks': rig.boat.tanks.map((tank, key) => ({ key, ...tank })) }),
 })
 
@@ -62,6 +65,20 @@ export const candidateOf = (draft: Draft): unknown => {
   }
   return tree
 }
+
+/** What is in each tank follows its tank: a kept one keeps its key in the form, a new one has none to follow. */
+const tanksFollowing = (kept: Rig, draft: Draft): Rig['loading'] => {
+  const { loading } = kept
+  const rows = draft['boat.tanks']
+  if (loading?.tanks === undefined || !Array.isArray(rows)) return loading
+  const keptCount = kept.boat?.tanks?.length ?? 0
+  const tanks = rows.map(({ key }: TankDraft) => (key < keptCount ? loading.tanks?.[key] : undefined) ?? {})
+  return { ...loading, tanks: tanks.some((tank) => Object.keys(tank).length > 0) ? tanks : undefined }
+}
+
+/** The edited rig with what the form does not ask, as it was kept: the form never drops a weighing or a strap. */
+export const withKept = (edited: Rig, kept: Rig | undefined, draft: Draft): Rig =>
+  kept === undefined ? edited : rigSchema.parse({ ...Object.fromEntries(sumsFields.map((field) => [field, kept[field]])), ...edited, loading: tanksFollowing(kept, draft) })
 
 /** The most of a rig that the draft already holds, for the drawing: what cannot be taken yet is left out. */
 export const rigSoFar = (draft: Draft): Rig => {

@@ -5,7 +5,7 @@ import { useMutationOf } from '../client/use-procedure'
 import { sentenceOf } from '../client/sentence-of'
 import { useUnits } from '../parts/use-settings'
 import { useWords } from '../parts/use-words'
-import { draftOf, emptyDraft, type Draft } from './draft'
+import { draftOf, emptyDraft, withKept, type Draft } from './draft'
 import { readDraft, type Problems } from './draft-problems'
 import type { ChangeField } from './rig-field'
 
@@ -44,7 +44,7 @@ export const useRigDraft = (kept: Rig | undefined, rigId: string | undefined) =>
       return undefined
     }
     try {
-      const row = await saving.mutateAsync({ rig: read.rig, ...(rigId !== undefined && { rigId }) })
+      const row = await saving.mutateAsync({ rig: withKept(read.rig, kept, draft), ...(rigId !== undefined && { rigId }) })
       return row.id
     } catch (error) {
       refuseWith({ [(error instanceof Refusal ? error.data.field?.replace(/^rig\./, '') : undefined) ?? '']: sentenceOf(words, error) })

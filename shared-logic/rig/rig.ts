@@ -1,6 +1,9 @@
 import { z } from 'zod'
 import { boatSchema } from './boat'
+import { couplingRatingsSchema, loadingSchema, stanceSchema } from './loading'
+import { tieDownSchema } from './tie-down'
 import { trailerSchema } from './trailer'
+import { brakeTestSchema, weighingSchema } from './weighings'
 
 const text = (max: number) => z.string().trim().min(1).max(max)
 
@@ -17,7 +20,17 @@ export const rigSchema = z.object({
   owner: ownerSchema.optional(),
   trailer: trailerSchema,
   boat: boatSchema.optional(),
+  /** What the sums need beside the register; a rig may have none of it. */
+  loading: loadingSchema.optional(),
+  couplingRatings: couplingRatingsSchema.optional(),
+  stance: stanceSchema.optional(),
+  tieDown: tieDownSchema.optional(),
+  weighings: z.array(weighingSchema).max(40).optional(),
+  brakeTest: brakeTestSchema.optional(),
   remarks: text(4_000).optional(),
 })
 export type Owner = z.infer<typeof ownerSchema>
 export type Rig = z.infer<typeof rigSchema>
+
+/** Parts of a rig that the sums are worked from and the register's form does not ask. */
+export const sumsFields = ['loading', 'couplingRatings', 'stance', 'tieDown', 'weighings', 'brakeTest'] as const satisfies readonly (keyof Rig)[]

@@ -1,5 +1,6 @@
 import { z } from 'zod'
 import { ruleBookSchema } from '../rules/rule-book'
+import { sumsSettingsSchema } from '../sums/settings'
 import { unitSystemSchema } from '../units/quantity'
 
 export const paperSchema = z.enum(['A4', 'Letter'])
@@ -15,6 +16,7 @@ export const settingsSchema = z.object({
   units: unitSystemSchema.default('us'),
   paper: paperSchema.default('Letter'),
   theme: themeSchema.default('as the system'),
+  sums: sumsSettingsSchema.prefault({}),
 })
 export type Settings = z.infer<typeof settingsSchema>
 export const defaultSettings: Settings = settingsSchema.parse({})

@@ -3,6 +3,7 @@ import userEvent from '@testing-library/user-event'
 import { afterEach, describe, expect, it } from 'vitest'
 import { ReviewPage } from '../../../renderer/review/review-page'
 import type { ReportRow, Survey } from '../../../shared-logic/survey/records'
+import { settingsSchema } from '../../../shared-logic/survey/settings'
 import { surveyAt } from '../survey/desk-of-one-survey'
 import { drawWithDesk } from '../window-with-desk'
 
@@ -24,7 +25,7 @@ const report: ReportRow = { id: '0197d000-0000-7000-8000-000000000001', surveyId
 const drawReview = (surveyorName: string) =>
   drawWithDesk(
     <ReviewPage surveyId={survey.id} />,
-    { 'surveys.get': () => survey, 'reports.issue': () => ({ report }), 'settings.save': ({ settings }) => ({ settings: { surveyorName: '', surveyorAddress: '', surveyorContact: '', ruleBook: 'us', units: 'metric', paper: 'A4', theme: 'day', ...settings } }) },
+    { 'surveys.get': () => survey, 'reports.issue': () => ({ report }), 'settings.save': ({ settings }) => ({ settings: settingsSchema.parse({ units: 'metric', paper: 'A4', theme: 'day', ...settings }) }) },
     { surveyorName },
   )
 

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { candidateOf, draftOf, rigSoFar, type Draft } from '../../../renderer/rig/draft'
+import { candidateOf, draftOf, rigSoFar, withKept, type Draft } from '../../../renderer/rig/draft'
 import { readDraft } from '../../../renderer/rig/draft-problems'
 import { factsOf, unknownCount } from '../../../renderer/rig/facts'
 import { rigGroups } from '../../../renderer/rig/fields'
@@ -53,6 +53,22 @@ describe('the register’s form holds a whole rig', () => {
   it('gives back a kept rig unchanged', () => {
     expect(rigSchema.parse(candidateOf(draftOf(whole)))).toEqual(whole)
     expect(rigSchema.parse(candidateOf(draftOf({ name: 'The grey one', trailer: {} })))).toEqual({ name: 'The grey one', trailer: {} })
+  })
+
+  it('drops nothing the sums are worked from when the rig is edited', () => {
+    const kept: Rig = rigSchema.parse({
+      ...whole,
+      boat: { ...whole.boat, tanks: [{ contents: 'petrol', capacityM3: 0.18 }, { contents: 'fresh water', capacityM3: 0.06 }] },
+      loading: { stemAftOfBallM: 1.2, tanks: [{ fill: 0.5, aftOfStemM: 4 }, { fill: 1, aftOfStemM: 2 }], gear: [{ name: 'Anchor', massKg: 15, aftOfStemM: 0.3 }] },
+      couplingRatings: { couplerStaticKg: 150 }, stance: { trackM: 1.9 }, tieDown: { straps: [{ position: 'bow', place: 'bow tie', route: 'direct', ratedN: 5_000 }] },
+      weighings: [{ method: 'weighbridge', date: '2026-05-01', towAloneKg: 2140, towCoupledKg: 2322, trailerAxlesKg: 1568 }], brakeTest: { date: '2026-05-02', actuatorTravelM: 0.018 },
+    })
+    const edited = { ...draftOf(kept), 'trailer.massKg': 540 }
+    const answer = read(edited)
+    expect(answer.ok && withKept(answer.rig, kept, edited)).toEqual({ ...kept, trailer: { ...kept.trailer, massKg: 540 } })
+    const withoutPetrol: Draft = { ...edited, 'boat.tanks': [{ key: 1, contents: 'fresh water', capacityM3: 0.06 }, { key: 2, contents: 'diesel', capacityM3: 0.1 }] }
+    const second = read(withoutPetrol)
+    expect(second.ok && withKept(second.rig, kept, withoutPetrol).loading?.tanks).toEqual([{ fill: 1, aftOfStemM: 2 }, {}])
   })
 
   it('keeps no disc or drum for a trailer without brakes', () => {

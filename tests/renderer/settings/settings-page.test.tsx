@@ -2,7 +2,7 @@ import { cleanup, screen, waitFor } from '@testing-library/react'
 import userEvent from '@testing-library/user-event'
 import { afterEach, describe, expect, it } from 'vitest'
 import { SettingsPage } from '../../../renderer/settings/settings-page'
-import { defaultSettings } from '../../../shared-logic/survey/settings'
+import { defaultSettings, settingsSchema } from '../../../shared-logic/survey/settings'
 import { drawWithDesk } from '../window-with-desk'
 
 afterEach(cleanup)
@@ -15,7 +15,7 @@ const draw = () => {
     'yard.about': () => about,
     'settings.get': () => ({ settings: kept, saved: true }),
     'settings.save': ({ settings }) => {
-      kept = { ...kept, ...settings }
+      kept = settingsSchema.parse({ ...kept, ...settings })
       return { settings: kept }
     },
   })
