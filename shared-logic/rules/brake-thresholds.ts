@@ -51,6 +51,13 @@ export const surgeBrakesAllowed = (trailerKg: number, towVehicleKg: number): boo
   return trailerKg <= towVehicleKg * (trailerKg > pounds(12_000) + 1e-6 ? 1.25 : 1.75) + 1e-6
 }
 
+/** Heaviest trailer on surge brakes behind this vehicle, kg. The inverse of the rule above; from its two ratios and two limits. */
+export const heaviestOnSurgeKg = (towVehicleKg: number): number => {
+  const light = Math.min(towVehicleKg * 1.75, pounds(12_000))
+  const heavy = Math.min(towVehicleKg * 1.25, pounds(20_001))
+  return heavy > pounds(12_000) ? heavy : light
+}
+
 /**
  * Pull at the coupling at which overrun brakes begin to act, N: 2 to 4 % of the trailer's weight.
  * From memory (UN Regulation 13, Annex 12): decides no verdict.

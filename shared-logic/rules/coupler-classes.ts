@@ -30,6 +30,8 @@ const rowOf = (massKg: number): ClassRow | undefined => classRows.find((row) => 
 /** The class a trailer of this maximum mass needs; undefined above 10,000 lb, where the standard ends. */
 export const couplerClassFor = (maximumKg: number): CouplerClass | undefined => rowOf(maximumKg)?.name
 
+export const isCouplerClass = (coupler: string): coupler is CouplerClass => classRows.some(({ name }) => name === coupler)
+
 /** Greatest trailer mass of a class, kg. */
 export const classLimitKg = (name: CouplerClass): number => pounds(classRows.find((row) => row.name === name)?.upToLb ?? 0)
 

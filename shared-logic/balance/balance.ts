@@ -1,0 +1,94 @@
+import type { LoadItem } from '../load/load-items'
+import type { Rig } from '../rig/rig'
+import type { BalanceBands } from '../sums/settings'
+import { axleLoadsOf, type AxleLoads } from './axle-loads'
+import { axlesOf, type Axles } from './axles'
+import { standingOf, type BalanceStanding } from './bands'
+import { compare, type Comparison } from './comparison'
+import { goalOf, type Goal } from './goal'
+import { leverOf, type Lever, type Mass } from './lever'
+import { shareRangeOf, type ShareRange } from './share-range'
+import { stabilityOf, type Stability } from './stability'
+import { tankCurveOf, type TankCurve } from './tank-curve'
+import { weighedOf, type WeighedResult } from './weighed'
+
+/** The trailer as a lever. What cannot be worked out is absent; `waitsFor` names the fields the lever waits for. */
+export interface Balance {
+  readonly axles: Axles
+  readonly bands: BalanceBands
+  /** Every line with mass and place. */
+  readonly masses: readonly Mass[]
+  /** When every line is known. */
+  readonly lever?: Lever
+  /** When every line has a place and is at least bounded (a tank of unknown level). */
+  readonly bounds?: ShareRange
+  /** From the lever, else from the newest weighing, else from bounds whose two ends agree. */
+  readonly standing?: BalanceStanding
+  readonly standingFrom?: 'reckoned' | 'weighed' | 'bounds'
+  readonly smallestStaticKg?: number
+  readonly axleLoads?: AxleLoads
+  readonly tanks?: TankCurve
+  readonly goal?: Goal
+  /** The newest first. */
+  readonly weighed: readonly WeighedResult[]
+  readonly comparison?: Comparison
+  readonly stability?: Stability
+  readonly waitsFor: readonly string[]
+}
+
+const placedMasses = (items: readonly LoadItem[]): Mass[] =>
+  items.flatMap(({ id, massKg, atM, heightM }) => (massKg === undefined || atM === undefined ? [] : [{ id, massKg, atM, ...(heightM !== undefined && { heightM }) }]))
+
+const boundsOf = (items: readonly LoadItem[], axleM: number): ShareRange | undefined => {
+  const ranged = items.flatMap(({ id, massKg, lowKg, highKg, atM }) => (atM === undefined || highKg === undefined ? [] : [{ id, lowKg: massKg ?? lowKg, highKg: massKg ?? highKg, atM }]))
+  return ranged.length === items.length ? shareRangeOf(ranged, axleM) : undefined
+}
+
+interface Given {
+  readonly rig: Rig
+  readonly items: readonly LoadItem[]
+  readonly bands: BalanceBands
+  readonly smallestStaticKg: number | undefined
+  readonly reserveWanted: number
+}
+
+const standingFrom = ({ bands, smallestStaticKg }: Given, lever: Lever | undefined, bounds: ShareRange | undefined, weighed: readonly WeighedResult[]): Pick<Balance, 'standing' | 'standingFrom'> => {
+  if (lever) return { standing: standingOf(lever.share, lever.couplingKg, bands, smallestStaticKg), standingFrom: 'reckoned' }
+  const newest = weighed.find(({ share }) => share !== undefined)
+  if (newest?.share !== undefined && newest.couplingKg !== undefined) return { standing: standingOf(newest.share, newest.couplingKg, bands, smallestStaticKg), standingFrom: 'weighed' }
+  if (!bounds) return {}
+  const [least, most] = [bounds.least, bounds.most].map(({ share, couplingKg }) => standingOf(share, couplingKg, bands, smallestStaticKg))
+  return least !== undefined && least === most ? { standing: least, standingFrom: 'bounds' } : {}
+}
+
+/** What hangs on the lever itself. */
+const fromLever = ({ rig, items, bands, smallestStaticKg, reserveWanted }: Given, axles: Axles, masses: readonly Mass[], lever: Lever, axleM: number, weighed: readonly WeighedResult[]) => {
+  const comparison = compare(lever, weighed)
+  const goal = goalOf(rig, items, masses, axleM, bands, smallestStaticKg === undefined ? undefined : smallestStaticKg * (1 - reserveWanted))
+  return {
+    lever, axleLoads: axleLoadsOf(rig, axles, masses, lever), stability: stabilityOf(rig, masses, lever, weighed),
+    ...(goal && { goal }), ...(comparison && { comparison }),
+  }
+}
+
+/** Balance of the rig as loaded. Masses kg, lengths m aft of the ball, shares of the total of trailer and boat. Source: statics. */
+export const balanceOf = (given: Given): Balance => {
+  const { rig, items, bands, smallestStaticKg } = given
+  const axles = axlesOf(rig)
+  const masses = placedMasses(items)
+  const weighed = weighedOf(rig)
+  const axleM = axles.middleM
+  const isWhole = masses.length === items.length
+  const lever = isWhole && axleM !== undefined ? leverOf(masses, axleM) : undefined
+  const bounds = axleM === undefined || lever ? undefined : boundsOf(items, axleM)
+  const dry = masses.filter(({ id }) => items.find((item) => item.id === id)?.kind !== 'tank')
+  const dryIsWhole = items.every(({ kind, massKg, atM }) => kind === 'tank' || (massKg !== undefined && atM !== undefined))
+  const tanks = axleM !== undefined && dryIsWhole ? tankCurveOf(rig, items, dry, axleM) : undefined
+  return {
+    axles, bands, masses, weighed, waitsFor: [...new Set([...(axleM === undefined ? ['trailer.ballToAxleM'] : []), ...items.flatMap((item) => item.waitsFor)])],
+    ...(smallestStaticKg !== undefined && { smallestStaticKg }),
+    ...(lever && axleM !== undefined && fromLever(given, axles, masses, lever, axleM, weighed)),
+    ...(bounds && { bounds }), ...(tanks && { tanks }),
+    ...standingFrom(given, lever, bounds, weighed),
+  }
+}

@@ -1,0 +1,25 @@
+import { isOver, isUnder } from '../rules/beyond'
+import type { BalanceBands } from '../sums/settings'
+import type { Verdict } from '../survey/verdict'
+
+export const balanceStandings = ['lifts', 'too light', 'very light', 'light', 'within', 'heavy', 'very heavy', 'over the static limit'] as const
+/** How the coupling load lies: lifted, against the bands, or over the smallest static load marked. */
+export type BalanceStanding = (typeof balanceStandings)[number]
+
+/** Bands: common practice, no source. A lifted coupling and a load over the marked limit fail in any band. */
+export const standingOfShare = (share: number, bands: BalanceBands): BalanceStanding => {
+  if (share < 0) return 'lifts'
+  if (isUnder(share, bands.failBelow)) return 'too light'
+  if (isUnder(share, bands.noticeFrom)) return 'very light'
+  if (isUnder(share, bands.passFrom)) return 'light'
+  if (!isOver(share, bands.passTo)) return 'within'
+  return isOver(share, bands.noticeTo) ? 'very heavy' : 'heavy'
+}
+
+/** The same with the smallest static load marked on coupler, ball, hitch or in the handbook, kg. */
+export const standingOf = (share: number, couplingKg: number, bands: BalanceBands, smallestStaticKg: number | undefined): BalanceStanding =>
+  smallestStaticKg !== undefined && isOver(couplingKg, smallestStaticKg) ? 'over the static limit' : standingOfShare(share, bands)
+
+export const verdictOfStanding: Readonly<Record<BalanceStanding, Extract<Verdict, 'pass' | 'advisory' | 'fail'>>> = {
+  lifts: 'fail', 'too light': 'fail', 'over the static limit': 'fail', 'very light': 'advisory', light: 'advisory', heavy: 'advisory', 'very heavy': 'advisory', within: 'pass',
+}

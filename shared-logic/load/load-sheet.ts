@@ -1,0 +1,68 @@
+import { neededRatingKg } from '../rules/ratings'
+import { together, type Bounded } from './bounded'
+import type { LoadItem } from './load-items'
+import { lineOf, type Limit, type LimitId, type LimitLine, type LoadFigures } from './limits'
+
+/** Total of the load; `waitsFor` names the masses not known yet. */
+export interface Total extends Bounded {
+  readonly waitsFor: readonly string[]
+}
+
+/** The limit that carries least, whatever the load is; `underPlateKg`: by how much less than the rating plate says. */
+export interface Narrowest {
+  readonly id: LimitId
+  readonly ratingKg: number
+  readonly underPlateKg?: number
+}
+
+/** The load against every limit, whether its figure is known or not. */
+export interface LoadSheet {
+  readonly items: readonly LoadItem[]
+  readonly total: Total
+  /** What the limits are held against: sums of the lines, or the newest weighing where a line is not known. */
+  readonly basis: 'reckoned' | 'weighed'
+  readonly lines: readonly LimitLine[]
+  /** The limit with the least reserve; absent while none can be worked out. */
+  readonly governing?: LimitId
+  readonly narrowest?: Narrowest
+  /** With every tank full, and the smallest maximum mass that carries that with the reserve wanted, kg. */
+  readonly fullKg?: number
+  readonly smallestRatingKg?: number
+  readonly reserveWanted: number
+  /** Ratings that are not known: dotted paths. */
+  readonly limitsWaitFor: readonly string[]
+}
+
+export const totalOfItems = (items: readonly LoadItem[]): Total => ({ ...together(items), waitsFor: items.flatMap(({ massWaitsFor }) => massWaitsFor) })
+
+const fullOf = (items: readonly LoadItem[]): number | undefined =>
+  items.reduce<number | undefined>((sum, { fullKg }) => (sum === undefined || fullKg === undefined ? undefined : sum + fullKg), 0)
+
+/** Of limits held against everything or against what rests on the axles, the smallest. */
+const narrowestOf = (limits: readonly Limit[]): Narrowest | undefined => {
+  const known = limits.flatMap(({ id, on, ratingKg }) => ((on === 'total' || on === 'axles') && ratingKg !== undefined ? [{ id, ratingKg }] : []))
+  const least = known.toSorted((a, b) => a.ratingKg - b.ratingKg)[0]
+  const plateKg = known.find(({ id }) => id === 'maximum mass')?.ratingKg
+  return least && { ...least, ...(plateKg !== undefined && plateKg > least.ratingKg && { underPlateKg: plateKg - least.ratingKg }) }
+}
+
+const leastReserve = (lines: readonly LimitLine[]): LimitLine | undefined =>
+  lines.filter(({ reserveShare }) => reserveShare !== undefined).toSorted((a, b) => (a.reserveShare ?? 0) - (b.reserveShare ?? 0))[0]
+
+/**
+ * The load sheet. `figures`: what rests where, kg; `reserveWanted`: share of the rating to keep in hand.
+ * The smallest rating is what carries the boat full on this trailer's own mass. Common practice, no source (reserve).
+ */
+export const loadSheetOf = (items: readonly LoadItem[], limits: readonly Limit[], figures: LoadFigures, basis: LoadSheet['basis'], reserveWanted: number): LoadSheet => {
+  const lines = limits.map((limit) => lineOf(limit, figures, reserveWanted))
+  const governing = leastReserve(lines)
+  const narrowest = narrowestOf(limits)
+  const fullKg = fullOf(items)
+  return {
+    items, total: totalOfItems(items), basis, lines, reserveWanted,
+    ...(governing && { governing: governing.limit.id }),
+    ...(narrowest && { narrowest }),
+    ...(fullKg !== undefined && { fullKg, smallestRatingKg: neededRatingKg(fullKg, reserveWanted, 'of the rating') }),
+    limitsWaitFor: [...new Set(limits.filter(({ ratingKg }) => ratingKg === undefined).map(({ field }) => field))],
+  }
+}
