@@ -1,4 +1,4 @@
-import type { Shape } from '../drawing'
+import type { Role, Shape } from '../drawing'
 import { label, line } from '../strokes'
 
 /** A rule along x: ticks at `values` (drawn text beside the longer ones). Maps a value to x by `xOf`. */
@@ -15,7 +15,7 @@ export const rule = (y: number, xOf: (value: number) => number, values: readonly
 }
 
 /** An arrow with a head at its end. */
-export const arrow = (from: { x: number; y: number }, to: { x: number; y: number }, stroke: 'ink' | 'strap' | 'select' = 'ink'): Shape[] => {
+export const arrow = (from: { x: number; y: number }, to: { x: number; y: number }, stroke: Role = 'ink'): Shape[] => {
   const angle = Math.atan2(to.y - from.y, to.x - from.x)
   const wing = (turn: number): { x: number; y: number } => ({ x: to.x - 10 * Math.cos(angle + turn), y: to.y - 10 * Math.sin(angle + turn) })
   return [line([from, to], { stroke, weight: 2 }), line([wing(0.45), to, wing(-0.45)], { stroke, weight: 2 })]

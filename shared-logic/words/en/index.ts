@@ -11,6 +11,7 @@ import { settingsWords } from './screens/settings'
 import { shellWords } from './screens/shell'
 import { surveyWords } from './screens/survey'
 import { yardWords } from './screens/yard'
+import { tieDownPlanWords } from './tie-down-plan'
 import { trade } from './trade'
 
 /** English. Another language is another file of the same shape. */
@@ -21,6 +22,7 @@ export const en = {
   fieldOptions,
   refusals,
   report: reportWords,
+  tieDownPlan: tieDownPlanWords,
   commandLine,
   doors: doorWords,
   screens: { yard: yardWords, rig: rigWords, survey: surveyWords, reportPage: reportPageWords, settings: settingsWords, shell: shellWords },
