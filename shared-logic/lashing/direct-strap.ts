@@ -5,7 +5,6 @@ export const directFrictionShare = 0.75
 
 /** Accelerations a load must be held against, as shares of gravity. Source: EN 12195-1 as restated in a load securing handbook, 4.1.6; the standard itself was not read. */
 export const accelerations = { forward: 0.8, rearward: 0.5, sideways: 0.5 } as const
-export type LashingDirection = keyof typeof accelerations
 
 /** A strap by its angles, rad: `down` below the horizontal, `off` away from the direction it holds against, in plan. */
 export interface StrapAngles {

@@ -1,4 +1,4 @@
-import { commonPractice, fromMemory, published } from '../rules/cite'
+import { commonPractice, published } from '../rules/cite'
 import type { Source } from '../rules/rule-book'
 
 /** Where the figures of the tie-down plan come from; the standards themselves are not free and were not read, their restatements were. */
@@ -9,10 +9,7 @@ export const lashingSources = {
   weakestPart: published('49 CFR 393.108(a)', 'a tiedown holds what its weakest part or anchor holds'),
   count: published('49 CFR 393.110', 'benchmark, as restated by the agency'),
   balance: published('EN 12195-1:2010', 'as restated in the load securing handbook of the German insurers’ association, 4.1.6'),
-  combined: commonPractice,
   dynamicFriction: published('CTU Code annex 7', 'beside direct lashings three quarters of the static friction count'),
   friction: published('CTU Code annex 7, appendix 2', 'nearest entries; no figure for a hull on its supports was found'),
   rollers: commonPractice,
-  setting: commonPractice,
-  dirty: fromMemory('EN 12195-1, friction of dirty or icy surfaces not above 0.2'),
 } as const satisfies Readonly<Record<string, Source>>
