@@ -9,4 +9,3 @@ export const reportLabelKeys = [
 ] as const
 
 export const reportLabelsSchema = z.record(z.enum(reportLabelKeys), z.string())
-export type ReportLabels = z.infer<typeof reportLabelsSchema>

@@ -29,7 +29,6 @@ export const rigSchema = z.object({
   brakeTest: brakeTestSchema.optional(),
   remarks: text(4_000).optional(),
 })
-export type Owner = z.infer<typeof ownerSchema>
 export type Rig = z.infer<typeof rigSchema>
 
 /** Parts of a rig that the sums are worked from and the register's form does not ask. */

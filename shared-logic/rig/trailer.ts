@@ -65,4 +65,3 @@ export const trailerSchema = z.object({
   jack: z.boolean().optional(),
 })
 export type Trailer = z.infer<typeof trailerSchema>
-export type Tyre = z.infer<typeof tyreSchema>
