@@ -1,5 +1,3 @@
-import { readFile, stat } from 'node:fs/promises'
-import { resolve } from 'node:path'
 import type { z } from 'zod'
 import { checkOf } from '../../shared-logic/checks/catalogue'
 import { Refusal, refuse } from '../../shared-logic/contract/refusal'
@@ -10,23 +8,7 @@ import { refuseProblems } from '../desk/answer-problems'
 import { refusalOfIssues } from '../desk/input-refusal'
 import { localDate } from '../desk/local-date'
 import type { Given } from './command'
-
-const limitBytes = 8_000_000
-
-const textOf = async (path: string, named: string): Promise<string> => {
-  const found = await stat(path).catch(() => undefined)
-  if (found?.isFile() !== true) return refuse('cli.file-not-readable', { file: named })
-  if (found.size > limitBytes) return refuse('cli.file-too-large', { file: named, limit: limitBytes / 1_000_000 })
-  return readFile(path, 'utf8').catch(() => refuse('cli.file-not-readable', { file: named }))
-}
-
-const parsed = (text: string, named: string): unknown => {
-  try {
-    return JSON.parse(text.replace(/^\uFEFF/, ''))
-  } catch (error) {
-    return refuse('cli.file-not-json', { file: named, problem: error instanceof Error ? error.message : '' })
-  }
-}
+import { readJsonFile } from './read-json-file'
 
 /** A field that is misspelt would otherwise be left away without a word. */
 const refuseUnknownField = ([issue]: readonly z.core.$ZodIssue[]): void => {
@@ -50,15 +32,15 @@ const refuseValues = (file: SurveyFile): void =>
   })
 
 /** Reads and checks a survey file; refuses with the field, what is wrong and what would be right. */
-export const readSurveyFile = async (named: string, { workingFolder, now }: Given): Promise<SurveyFile> => {
-  const value = parsed(await textOf(resolve(workingFolder, named), named), named)
+export const readSurveyFile = async (named: string, given: Given): Promise<SurveyFile> => {
+  const value = await readJsonFile(named, given)
   const result = surveyFileSchema.safeParse(value, { reportInput: true })
   if (!result.success) {
     refuseUnknownField(result.error.issues)
     const { code, values, field } = refusalOfIssues(result.error.issues)
     return refuse(code, { ...values, field: field ?? named }, field)
   }
-  refuseFaults(result.data, localDate(now(), Intl.DateTimeFormat().resolvedOptions().timeZone))
+  refuseFaults(result.data, localDate(given.now(), Intl.DateTimeFormat().resolvedOptions().timeZone))
   refuseValues(result.data)
   return result.data
 }

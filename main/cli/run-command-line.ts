@@ -11,9 +11,10 @@ import { list } from './list'
 import { report } from './report'
 import { schema } from './schema'
 import { show } from './show'
+import { sums } from './sums'
 
 const words = en.commandLine
-const commands = { list, show, report, judge, schema, catalogue, example } as const satisfies Record<keyof typeof words.commands, Command>
+const commands = { list, show, report, judge, sums, schema, catalogue, example } as const satisfies Record<keyof typeof words.commands, Command>
 type CommandName = keyof typeof commands
 
 /** What the command line needs of the world. */

@@ -1,15 +1,22 @@
 import { z } from 'zod'
+import { sumsFileJsonSchema } from '../../shared-logic/sums/sums-file'
 import { surveyFileSchema } from '../../shared-logic/survey/survey-file'
 import { en } from '../../shared-logic/words/en'
 import { WrongUsage, type Command } from './command'
 
-/** `schema survey`: what a survey file holds, as JSON Schema of draft 2020-12. */
+const schemas: ReadonlyMap<string, () => unknown> = new Map([
+  ['survey', () => z.toJSONSchema(surveyFileSchema, { io: 'input' })],
+  ['sums', sumsFileJsonSchema],
+])
+
+/** `schema survey`, `schema sums`: what a file of that kind holds, as JSON Schema of draft 2020-12. */
 export const schema: Command = {
   words: [1, 1],
   options: [],
   run: async ({ words }) => {
-    if (words[0] !== 'survey') throw new WrongUsage(en.commandLine.wrongUsage.schemaOf)
-    const json = z.toJSONSchema(surveyFileSchema, { io: 'input' })
+    const make = schemas.get(words[0] ?? '')
+    if (!make) throw new WrongUsage(en.commandLine.wrongUsage.schemaOf)
+    const json = make()
     return { lines: JSON.stringify(json, null, 2).split('\n'), json }
   },
 }

@@ -53,12 +53,12 @@ const moveAxle = (rig: Rig, masses: readonly Mass[], axleM: number, share: numbe
   return after && { what: 'axle', forwardM: axleM - newM, axleM: newM, ...(!rest && { neglectsAxleMass: true as const }), possible: newM < (rig.trailer.lengthM ?? Infinity), after }
 }
 
-/** Gear stays between ball and the trailer's end, or between stem and transom when it lies in the boat. */
-const gearStays = (rig: Rig, item: LoadItem, atM: number): boolean => {
-  const stemM = rig.loading?.stemAftOfBallM
-  const fromM = item.inBoat ? stemM ?? 0 : 0
-  const lengthM = item.inBoat ? rig.boat?.lengthM : rig.trailer.lengthM
-  return atM >= fromM && (lengthM === undefined || atM <= fromM + lengthM)
+/** Gear stays between stem and transom when it lies in the boat, else between the ball and the end of trailer or boat; where no length is known, it stays put. */
+const gearStays = ({ loading, boat, trailer }: Rig, { inBoat }: LoadItem, atM: number): boolean => {
+  const stemM = loading?.stemAftOfBallM
+  const transomM = stemM === undefined || boat?.lengthM === undefined ? undefined : stemM + boat.lengthM
+  const endM = inBoat ? transomM : (trailer.lengthM ?? transomM)
+  return endM !== undefined && atM >= (inBoat ? stemM ?? 0 : 0) && atM <= endM
 }
 
 const moveGear = (rig: Rig, items: readonly LoadItem[], masses: readonly Mass[], axleM: number, share: number): Move[] =>

@@ -11,7 +11,7 @@ export interface Corner {
   readonly share: number
   readonly couplingKg: number
   readonly totalKg: number
-  readonly high: ReadonlySet<string>
+  readonly high: readonly string[]
 }
 
 /** The least and the greatest share over every combination. */
@@ -28,7 +28,7 @@ const cornerOf = (ranged: readonly Ranged[], axleM: number, high: ReadonlySet<st
     totalKg += massKg
     couplingKg += massKg * (1 - atM / axleM)
   }
-  return { totalKg, couplingKg, share: couplingKg / totalKg, high }
+  return { totalKg, couplingKg, share: couplingKg / totalKg, high: [...high] }
 }
 
 /** Goes through the masses in an order of place; the extreme share is at one of the cuts, because a mass raises the share exactly when it lies ahead of the common centre. */
@@ -37,7 +37,7 @@ const extreme = (ranged: readonly Ranged[], axleM: number, inOrder: readonly Ran
   const high = new Set<string>()
   for (const { id } of inOrder) {
     high.add(id)
-    const corner = cornerOf(ranged, axleM, new Set(high))
+    const corner = cornerOf(ranged, axleM, high)
     if (!(best.totalKg > 0) || isBetter(corner, best)) best = corner
   }
   return best

@@ -1,6 +1,6 @@
-import type { Tyre } from '../rig/trailer'
 import { isOver } from '../rules/beyond'
 import { rangePressurePa, trailerTyreLoadKg, type LoadRange } from '../rules/us-tyre-loads'
+import type { Tyre } from './tyre-capacity'
 
 const ranges: readonly LoadRange[] = ['B', 'C', 'D', 'E', 'F']
 

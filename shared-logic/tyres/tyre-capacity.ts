@@ -1,8 +1,10 @@
-import type { Tyre } from '../rig/trailer'
+import type { Trailer } from '../rig/trailer'
 import type { RuleBook, Source } from '../rules/rule-book'
 import { fromMemory, published } from '../rules/cite'
 import { loadOfIndexKg, passengerTyreOnTrailerKg } from '../rules/tyre-load-index'
 import { trailerTyreLoadKg } from '../rules/us-tyre-loads'
+
+export type Tyre = NonNullable<Trailer['tyre']>
 
 /** What one tyre of the marking may carry, kg, and on whose word. */
 export interface TyreCapacity {

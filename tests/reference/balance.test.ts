@@ -1,7 +1,9 @@
 import { describe, expect, it } from 'vitest'
+import { standingOf, standingOfShare, verdictOfStanding } from '../../shared-logic/balance/bands'
 import { leverOf, type Mass } from '../../shared-logic/balance/lever'
 import { axleForShareM, moveForShareM } from '../../shared-logic/balance/reach-target'
 import { boatBySlidingKg, couplingByBeamKg, offsetToRightM, weighedOnBridge, weighedOnPads } from '../../shared-logic/balance/weighing'
+import { defaultSumsSettings } from '../../shared-logic/sums/settings'
 
 // Statics (moments about the ball), worked by hand; figures rounded as printed, compared to half the last digit.
 const tandem: readonly Mass[] = [
@@ -93,4 +95,22 @@ describe('weighing, by statics', () => {
     expect(weighed.centreM).toBeCloseTo(4.6592, 4)
     expect((weighed.couplingKg / weighed.totalKg) * 100).toBeCloseTo(10.4, 1)
   })
+})
+
+// Common practice, no source: 7 to 15 % good, under 4 % a fail. The smallest static load marked: tongue-weight literature.
+describe('verdict of the coupling load', () => {
+  const bands = defaultSumsSettings.balance.us
+  it.each([
+    [-0.001, 'lifts', 'fail'], [0.0341, 'too light', 'fail'], [0.0399, 'too light', 'fail'], [0.04, 'very light', 'advisory'], [0.05, 'light', 'advisory'], [0.0699, 'light', 'advisory'],
+    [0.07, 'within', 'pass'], [0.1087, 'within', 'pass'], [0.15, 'within', 'pass'], [0.1501, 'heavy', 'advisory'], [0.18, 'heavy', 'advisory'], [0.181, 'very heavy', 'advisory'],
+  ] as const)('a share of %d is %s: %s', (share, standing, verdict) => {
+    expect(standingOfShare(share, bands)).toBe(standing)
+    expect(verdictOfStanding[standing]).toBe(verdict)
+  })
+  it('190 kg fail where bar and ball are marked 150 and the head 200 kg', () => {
+    const standing = standingOf(0.1087, 190, bands, Math.min(150, 150, 200))
+    expect(verdictOfStanding[standing]).toBe('fail')
+    expect(standingOf(0.1087, 150, bands, 150)).toBe('within')
+  })
+  it('a centre of mass aft of the axle fails', () => expect(verdictOfStanding[standingOfShare(leverOf([{ id: 'all', massKg: 1000, atM: 5.2 }], 5)?.share ?? 1, bands)]).toBe('fail'))
 })

@@ -1,3 +1,5 @@
+import { sumsFieldLabels } from './sums-fields'
+
 /** Labels of the register's fields, keyed by their dotted path: the form, refusals and the report use the same ones. */
 export const fields: Readonly<Record<string, string>> = {
   name: 'Name of the rig',
@@ -54,6 +56,8 @@ export const fields: Readonly<Record<string, string>> = {
   'boat.tanks': 'Tanks',
   'boat.tanks.contents': 'Holds',
   'boat.tanks.capacityM3': 'Capacity',
+
+  ...sumsFieldLabels,
 
   surveyorName: 'Name of the surveyor',
   surveyorAddress: 'Address',

@@ -11,6 +11,7 @@ import { settingsWords } from './screens/settings'
 import { shellWords } from './screens/shell'
 import { surveyWords } from './screens/survey'
 import { yardWords } from './screens/yard'
+import { sumsWords } from './sums'
 import { tieDownPlanWords } from './tie-down-plan'
 import { trade } from './trade'
 
@@ -22,6 +23,7 @@ export const en = {
   fieldOptions,
   refusals,
   report: reportWords,
+  sums: sumsWords,
   tieDownPlan: tieDownPlanWords,
   commandLine,
   doors: doorWords,

@@ -88,6 +88,7 @@ export const refusals: Readonly<Record<string, string>> = {
   'sums.tank-overfull': '{field}: more is in tank {number} than it holds. Correct the contents or the capacity.',
   'sums.tank-said-twice': '{field}: share and volume in tank {number} do not agree. Give one of the two.',
   'sums.travel-over-stroke': '{field}: the travel is longer than the full stroke. Measure both again.',
+  'sums.unit-not-read': '{field}: “{written}” cannot be read. Write a number with its unit ({known}), or a bare number in SI units.',
   'sums.unknown-field': '“{field}” is not a field of a sums file. Run “bunkwright schema sums” for those there are.',
   'survey-file.answered-twice': '“{check}” at “{position}” is answered twice. Keep one of the two.',
   'survey-file.in-the-future': 'The survey’s date {date} is still to come; today is {today}.',

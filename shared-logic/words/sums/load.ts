@@ -1,0 +1,68 @@
+import type { Bounded } from '../../load/bounded'
+import type { LoadItem } from '../../load/load-items'
+import type { LimitLine } from '../../load/limits'
+import type { LoadSheet } from '../../load/load-sheet'
+import { densities } from '../../load/densities'
+import { measured, type UnitSystem } from '../../units/quantity'
+import { saySource } from '../check-sentences'
+import type { Words } from '../en'
+import { say } from '../say'
+import { sayWaits, type SumsLine, type SumsSection } from './section'
+
+const mass = (massKg: number) => measured('mass', massKg)
+
+const sayBounded = (words: Words, name: string, { massKg, lowKg, highKg }: Bounded, units: UnitSystem): string => {
+  const { load } = words.sums
+  if (massKg !== undefined) return say(load.line, { name, mass: mass(massKg) }, units)
+  if (highKg !== undefined) return say(load.between, { name, low: mass(lowKg), high: mass(highKg) }, units)
+  return lowKg > 0 ? say(load.atLeast, { name, low: mass(lowKg) }, units) : say(load.unknown, { name }, units)
+}
+
+/** What a line of the load sheet is called. */
+export const nameOfItem = (words: Words, { kind, name }: LoadItem): string =>
+  say(words.sums.load.items[kind], { name: (kind === 'tank' ? words.fieldOptions['boat.tanks.contents']?.[name ?? ''] : name) ?? '' }, 'metric')
+
+const verdicts = { within: 'pass', 'little reserve': 'advisory', over: 'fail', waits: 'not seen' } as const
+
+const sayLimit = (words: Words, { limit, load, reserveKg, reserveShare, standing }: LimitLine, units: UnitSystem): SumsLine => {
+  const said = words.sums.load
+  const name = words.sums.limits[limit.id]
+  const verdict = verdicts[standing]
+  if (limit.ratingKg === undefined) return { text: say(said.ratingUnknown, { limit: name }, units), verdict }
+  const rating = mass(limit.ratingKg)
+  if (load?.massKg === undefined || reserveKg === undefined || reserveShare === undefined)
+    return { text: say(said.bounded, { limit: name, rating, standing: words.sums.standings[standing] }, units), verdict }
+  return {
+    verdict,
+    text: standing === 'over'
+      ? say(said.over, { limit: name, rating, load: mass(load.massKg), excess: mass(-reserveKg) }, units)
+      : say(said.limit, { limit: name, rating, load: mass(load.massKg), reserve: mass(reserveKg), share: measured('ratio', Math.round(reserveShare * 1000) / 1000), standing: words.sums.standings[standing] }, units),
+  }
+}
+
+const conclusions = (words: Words, sheet: LoadSheet, units: UnitSystem): SumsLine[] => {
+  const { governing, narrowest, fullKg, smallestRatingKg, basis, reserveWanted } = sheet
+  const said = words.sums
+  return [
+    ...(basis === 'weighed' ? [{ text: said.load.weighedBasis }] : []),
+    ...(narrowest?.underPlateKg === undefined ? [] : [{ text: say(said.load.less, { carries: said.load.carries[narrowest.id], rating: mass(narrowest.ratingKg), less: mass(narrowest.underPlateKg) }, units) }]),
+    ...(governing === undefined ? [] : [{ text: say(said.load.governing, { limit: said.limits[governing] }, units) }]),
+    ...(fullKg === undefined || smallestRatingKg === undefined ? [] : [{ text: say(said.load.full, { full: mass(fullKg), rating: mass(smallestRatingKg), reserve: measured('ratio', reserveWanted) }, units) }]),
+  ]
+}
+
+const sourcesOf = ({ items }: LoadSheet): string[] => {
+  const held = new Set(items.map(({ name }) => name))
+  return [...new Set(Object.entries(densities).filter(([contents]) => held.has(contents)).map(([, { source }]) => saySource(source)))]
+}
+
+export const sayLoad = (words: Words, sheet: LoadSheet, units: UnitSystem): SumsSection => ({
+  id: 'load', title: words.sums.parts.load, formula: words.sums.load.formula, sources: [...sourcesOf(sheet), saySource({ kind: 'common practice' })], cautions: [],
+  lines: [
+    ...sheet.items.map((item): SumsLine => ({ text: sayBounded(words, nameOfItem(words, item), item, units) })),
+    { text: sayBounded(words, words.sums.load.total, sheet.total, units) },
+    ...sayWaits(words, sheet.total.waitsFor, units),
+    ...sheet.lines.map((line) => sayLimit(words, line, units)),
+    ...conclusions(words, sheet, units),
+  ],
+})

@@ -1,0 +1,31 @@
+import type { Verdict } from '../../survey/verdict'
+import type { Words } from '../en'
+import type { UnitSystem } from '../../units/quantity'
+import { sayField } from '../say-refusal'
+import { say } from '../say'
+
+/** One line of the sums in words, with its verdict where it has one. */
+export interface SumsLine {
+  readonly text: string
+  readonly verdict?: Extract<Verdict, 'pass' | 'advisory' | 'fail' | 'not seen'>
+}
+
+export interface SumsSection {
+  readonly id: 'load' | 'balance' | 'tyres' | 'coupling' | 'brakes'
+  readonly title: string
+  readonly lines: readonly SumsLine[]
+  /** The formula in words, and where it comes from. */
+  readonly formula: string
+  readonly sources: readonly string[]
+  readonly cautions: readonly string[]
+}
+
+/** 'tanks 2' says which row of a list is meant. */
+const sayPath = (words: Words, path: string): string => {
+  const row = /\.(\d+)\./.exec(path)?.[1]
+  return `${sayField(words, path)}${row === undefined ? '' : ` (${Number(row) + 1})`}`
+}
+
+/** 'Waits for: …', each field once; no line when it waits for nothing. */
+export const sayWaits = (words: Words, fields: readonly string[], units: UnitSystem): SumsLine[] =>
+  fields.length === 0 ? [] : [{ text: say(words.sums.waits, { fields: [...new Set(fields)].map((field) => sayPath(words, field)).join('; ') }, units), verdict: 'not seen' }]
