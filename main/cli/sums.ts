@@ -1,4 +1,5 @@
 import { Refusal, refuse, type RefusalData } from '../../shared-logic/contract/refusal'
+import { tieDownPlanOf } from '../../shared-logic/lashing/plan'
 import { refuseFaultsOf } from '../../shared-logic/sums/check-input'
 import { sumsOf } from '../../shared-logic/sums/sums'
 import { readUnits, sumsFileSchema, unknownField, type SumsFile } from '../../shared-logic/sums/sums-file'
@@ -54,7 +55,7 @@ const answer = ({ rig, ruleBook, units = ruleBook === 'us' ? 'us' : 'metric', se
   const sections = saySums(en, sums, units)
   return {
     lines: [rig.name, ...sections.flatMap((section) => ['', ...sectionLines(section)])],
-    json: { rig: rig.name, ruleBook, sums, words: sections },
+    json: { rig: rig.name, ruleBook, sums: { ...sums, tieDown: tieDownPlanOf(rig, ruleBook) }, words: sections },
   }
 }
 

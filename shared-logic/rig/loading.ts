@@ -79,7 +79,4 @@ export const stanceSchema = z.object({
   axleGroupKg: massKg.optional(),
 })
 
-export type Gear = z.infer<typeof gearSchema>
-export type Loading = z.infer<typeof loadingSchema>
 export type CouplingRatings = z.infer<typeof couplingRatingsSchema>
-export type Stance = z.infer<typeof stanceSchema>

@@ -6,13 +6,10 @@ const massKg = z.number().positive().max(40_000)
 const shownKg = z.number().min(0).max(40_000)
 const forceN = z.number().min(0).max(200_000)
 
-/** Ways of weighing a rig; what each one tells follows from statics. */
-export const weighingMethods = ['pads', 'weighbridge', 'tongue and axles', 'each axle', 'nose raised'] as const
-
 /** One axle on scales: both sides by themselves, or the axle as a whole. */
 const axleOnScalesSchema = z.object({ leftKg: shownKg.optional(), rightKg: shownKg.optional(), massKg: shownKg.optional() })
 
-/** One weighing, dated. Masses kg as the scales showed, lengths m, angle rad. */
+/** One weighing, dated, by one of five methods; what each tells follows from statics. Masses kg as the scales showed, lengths m, angle rad. */
 export const weighingSchema = z.discriminatedUnion('method', [
   /** Uncoupled and level: a scale under jockey wheel or stand, and one under the wheels of each side. */
   z.object({ method: z.literal('pads'), date, standKg: shownKg, standAftOfBallM: z.number().min(-1).max(10), leftKg: shownKg, rightKg: shownKg }),
@@ -41,4 +38,3 @@ export const brakeTestSchema = z.object({
 
 export type Weighing = z.infer<typeof weighingSchema>
 export type WeighingMethod = Weighing['method']
-export type BrakeTest = z.infer<typeof brakeTestSchema>

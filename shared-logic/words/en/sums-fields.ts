@@ -75,4 +75,12 @@ export const sumsFieldLabels: Readonly<Record<string, string>> = {
   'brakeTest.massKg': 'Mass as tested',
   'brakeTest.actuatorTravelM': 'Travel of the actuator',
   'brakeTest.actuatorStrokeM': 'Full stroke of the actuator',
+
+  'sums.reserve': 'Reserve wanted',
+  'sums.balance.target': 'Coupling load aimed at',
+  'sums.balance.passFrom': 'Good from',
+  'sums.balance.passTo': 'Good up to',
+  'sums.balance.noticeFrom': 'Urgent below',
+  'sums.balance.noticeTo': 'Urgent above',
+  'sums.balance.failBelow': 'Fail below',
 }
