@@ -24,7 +24,7 @@ export default defineConfig({
           alias: { electron: fileURLToPath(new URL('./shell/stand-in/stand-in.ts', import.meta.url)) },
         },
       },
-      { extends: true, test: { name: 'walk', environment: 'node', include: ['tests/walk/**/*.test.ts'], testTimeout: 240_000, hookTimeout: 60_000, fileParallelism: false } },
+      { extends: true, test: { name: 'walk', environment: 'node', include: ['tests/walk/**/*.test.ts'], globalSetup: ['tests/shell/build-first.mjs'], testTimeout: 240_000, hookTimeout: 60_000, fileParallelism: false } },
     ],
   },
 })

@@ -1,0 +1,49 @@
+import { mkdirSync, readFileSync } from 'node:fs'
+import { createRequire } from 'node:module'
+import { fileURLToPath } from 'node:url'
+import type { AxeResults, RunOptions } from 'axe-core'
+import type { Page } from 'playwright-core'
+
+declare global {
+  interface Window {
+    readonly axe: { readonly run: (options: RunOptions) => Promise<AxeResults> }
+  }
+}
+
+export const screensFolder = fileURLToPath(new URL('../output/screens/', import.meta.url))
+mkdirSync(screensFolder, { recursive: true })
+const axeText = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8')
+
+const tags = ['wcag2a', 'wcag2aa', 'wcag21aa', 'wcag22aa', 'best-practice']
+/** What day and night can differ in. */
+const ofLight: RunOptions = { runOnly: { type: 'rule', values: ['color-contrast', 'link-in-text-block'] } }
+
+/** What axe-core holds against the screen as it stands, a line each. */
+export const violationsOn = async (page: Page, options: RunOptions = { runOnly: tags }): Promise<string[]> => {
+  if (!(await page.evaluate(() => 'axe' in window))) await page.evaluate(axeText)
+  const results = await page.evaluate((chosen) => window.axe.run(chosen), options)
+  return results.violations.flatMap(({ id, nodes }) => nodes.map((node) => `${id}: ${node.html.slice(0, 160)} ${node.failureSummary ?? ''}`))
+}
+
+const widths = [['desktop', 1280, 800], ['phone', 390, 844]] as const
+
+/** Nothing may be wider than the window. Answers by how many pixels it is. */
+export const overflowOn = (page: Page): Promise<number> => page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth)
+
+/** The screen at both sizes by day and by night: a picture of each is kept, and what is wrong is answered, a line each. */
+export const lookAt = async (page: Page, name: string): Promise<string[]> => {
+  const wrong: string[] = []
+  for (const [size, width, height] of widths) {
+    await page.setViewportSize({ width, height })
+    for (const light of ['light', 'dark'] as const) {
+      await page.emulateMedia({ colorScheme: light })
+      const found = await violationsOn(page, light === 'light' ? { runOnly: tags } : ofLight)
+      const over = await overflowOn(page)
+      wrong.push(...found.map((line) => `${name}, ${size}, ${light}: ${line}`), ...(over > 0 ? [`${name}, ${size}: ${over} px wider than the window`] : []))
+      await page.screenshot({ path: `${screensFolder}${name}-${size}-${light}.png`, animations: 'disabled' })
+    }
+  }
+  await page.setViewportSize({ width: 1280, height: 800 })
+  await page.emulateMedia({ colorScheme: 'light' })
+  return wrong
+}
