@@ -13,7 +13,7 @@ const measuredDamage = ['fraying', 'cut', 'split', 'burn'] as const
 export const webbingFields: readonly Field[] = [
   { kind: 'choice', id: 'damage', options: ['none', 'light wear', 'fraying', 'cut', 'split', 'burn', 'chemical', 'sun', 'missing'] },
   { kind: 'reading', id: 'length', quantity: 'smallLength', min: 0.0005, max: 0.3, drawing: 'strap width', when: { field: 'damage', oneOf: measuredDamage } },
-  { kind: 'reading', id: 'width', quantity: 'smallLength', min: 0.015, max: 0.15, drawing: 'strap width', when: { field: 'damage', oneOf: measuredDamage } },
+  { kind: 'reading', id: 'width', quantity: 'smallLength', min: 0.015, max: 0.15, when: { field: 'damage', oneOf: measuredDamage } },
 ]
 
 export const webbingOutcomes: Check['outcomes'] = {

@@ -106,7 +106,7 @@ export const strapChecks: readonly Check[] = [
       { kind: 'choice', id: 'marking', options: ['working load limit', 'lashing capacity', 'breaking strength', 'unreadable', 'none'] },
       { kind: 'reading', id: 'strength', quantity: 'force', min: 100, max: 250_000, when: { field: 'marking', oneOf: ['working load limit', 'lashing capacity', 'breaking strength'] } },
       { kind: 'reading', id: 'weakest', quantity: 'force', min: 100, max: 250_000, optional: true, when: { field: 'marking', oneOf: ['working load limit', 'lashing capacity', 'breaking strength'] } },
-      { kind: 'reading', id: 'width', quantity: 'smallLength', min: 0.015, max: 0.15, drawing: 'strap width', when: { field: 'marking', oneOf: ['unreadable', 'none'] } },
+      { kind: 'reading', id: 'width', quantity: 'smallLength', min: 0.015, max: 0.15, when: { field: 'marking', oneOf: ['unreadable', 'none'] } },
     ],
     outcomes: { readable: passed, 'limited by a part': passed, 'by its width': advisory('before next trip'), 'no rating': advisory('before next trip'), 'no label': advisory('before it is towed') },
     judge: judgeLabel,
