@@ -1,5 +1,6 @@
 import { useMemo, type CSSProperties } from 'react'
 import type { Drawing } from '../../shared-logic/drawings/drawing'
+import { gatherPlaces, type Gathered } from '../../shared-logic/drawings/gather-places'
 import { planView } from '../../shared-logic/drawings/plan-view'
 import { findingsOf } from '../../shared-logic/survey/findings'
 import { checkAtPosition, type Stop } from '../../shared-logic/survey/walk'
@@ -19,6 +20,8 @@ interface RigMapProps {
 }
 
 const stationPrefix = 'station '
+/** Drawing units between the middles of two things to tap: 44 px where the drawing is shown smallest. */
+const fingerApart = 84
 
 /** The stylesheet keeps the whole drawing in sight by it. */
 const aspectOf = ({ viewBox: [, , width, height] }: Drawing): CSSProperties => ({ ['--aspect' as string]: width / height })
@@ -28,12 +31,15 @@ export const RigMap = ({ walk, onGone }: RigMapProps) => {
   const words = useWords()
   const { walk: said } = words.screens.survey
   const { rig, ruleBook } = walk.survey
-  const drawing = useMemo(() => planView(rig, ruleBook), [rig, ruleBook])
+  const plan = useMemo(() => planView(rig, ruleBook), [rig, ruleBook])
+  const parts = partsOf(walk, plan)
+  const drawing = { ...plan, places: [...plan.places, ...parts] }
   const marks = marksOf(walk)
-  const stops = useStops(walk)
+  const stops = useStops(walk, parts)
   const go = (place: string): void => {
     const station = walk.stops.find((stop) => place === `${stationPrefix}${stop.station}`)
-    const check = station?.entry ?? checkAtPosition(walk.assessed, place, walk.stop.station)
+    const here = parts.find((part) => part.id === place)?.of.flatMap((position) => checkAtPosition(walk.assessed, position, walk.stop.station) ?? []) ?? []
+    const check = station?.entry ?? here.find((each) => each.open) ?? here[0]
     if (check) walk.goTo(check.key)
     onGone?.()
   }
@@ -43,6 +49,13 @@ export const RigMap = ({ walk, onGone }: RigMapProps) => {
       <figcaption className={style.caption}>{drawing.toScale ? said.drawingHelp : `${said.notToScale} ${said.drawingHelp}`}</figcaption>
     </figure>
   )
+}
+
+/** The parts asked about at this station, those too close for a finger taken together. */
+const partsOf = (walk: Walk, { places, viewBox: [x] }: Drawing): Gathered[] => {
+  const asked = new Set(walk.stop.checks.map((each) => each.position))
+  const stopX = Math.max(...places.filter(({ id }) => id.startsWith(stationPrefix)).map((place) => place.x), x)
+  return gatherPlaces(places.filter(({ id }) => id !== 'rig' && asked.has(id)), fingerApart, stopX - fingerApart)
 }
 
 /** One mark a part of the rig: the worst of what was found there. What is asked of the whole rig is marked at its station's stop. */
@@ -67,7 +80,7 @@ const StopFace = ({ stop }: StopFaceProps) => {
 }
 
 /** The stations of the walk, and the parts asked about at this one. */
-const useStops = (walk: Walk): DrawingStop[] => {
+const useStops = (walk: Walk, parts: readonly Gathered[]): DrawingStop[] => {
   const words = useWords()
   const units = useUnits()
   const { walk: said } = words.screens.survey
@@ -77,12 +90,15 @@ const useStops = (walk: Walk): DrawingStop[] => {
     const state = `${open === 0 ? said.allDone : say(said.openCount, { count: open }, units)}${isFinding ? `, ${words.verdicts[verdict]}` : ''}`
     return { place: `${stationPrefix}${stop.station}`, look: 'stop', face: <StopFace stop={stop} />, done: stop.summary.open === 0, label: `${stop.number}. ${words.stations[stop.station]}, ${state}` }
   })
-  const positions = [...new Set(walk.stop.checks.map((each) => each.position))].filter((position) => position !== 'rig')
-  const targets = positions.map((position): DrawingStop => {
-    const own = walk.stop.checks.filter((each) => each.position === position)
-    const name = sayPosition(position, walk.survey.rig.trailer.axleCount)
-    const open = own.filter((each) => each.open).length
-    return { place: position, look: 'target', face: position === walk.current.position ? <span className={style.here} /> : null, done: open === 0, label: `${words.stations[walk.stop.station]}, ${name}, ${open === 0 ? said.allDone : say(said.openCount, { count: open }, units)}${position === walk.current.position ? `, ${said.here}` : ''}` }
+  const targets = parts.map(({ id, of }): DrawingStop => {
+    const open = walk.stop.checks.filter((each) => each.open && of.includes(each.position)).length
+    const names = of.map((position) => sayPosition(position, walk.survey.rig.trailer.axleCount)).join(', ')
+    const isHere = of.includes(walk.current.position)
+    return {
+      place: id, look: 'target', done: open === 0,
+      face: isHere ? <span className={style.here} /> : null,
+      label: `${words.stations[walk.stop.station]}, ${names}, ${open === 0 ? said.allDone : say(said.openCount, { count: open }, units)}${isHere ? `, ${said.here}` : ''}`,
+    }
   })
   return [...stations, ...targets]
 }

@@ -30,6 +30,16 @@ const widths = [['desktop', 1280, 800], ['phone', 390, 844]] as const
 /** Nothing may be wider than the window. Answers by how many pixels it is. */
 export const overflowOn = (page: Page): Promise<number> => page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth)
 
+/** The colours of one light may still stand a frame or two after the other is asked for. */
+const settled = (page: Page): Promise<void> =>
+  page.evaluate(async () => {
+    const frame = (): Promise<unknown> => new Promise((resolve) => { requestAnimationFrame(resolve) })
+    await frame()
+    await frame()
+    await Promise.allSettled(document.getAnimations().map((animation) => animation.finished))
+    await frame()
+  })
+
 /** The screen at both sizes by day and by night: a picture of each is kept, and what is wrong is answered, a line each. */
 export const lookAt = async (page: Page, name: string): Promise<string[]> => {
   const wrong: string[] = []
@@ -37,6 +47,7 @@ export const lookAt = async (page: Page, name: string): Promise<string[]> => {
     await page.setViewportSize({ width, height })
     for (const light of ['light', 'dark'] as const) {
       await page.emulateMedia({ colorScheme: light })
+      await settled(page)
       const found = await violationsOn(page, light === 'light' ? { runOnly: tags } : ofLight)
       const over = await overflowOn(page)
       wrong.push(...found.map((line) => `${name}, ${size}, ${light}: ${line}`), ...(over > 0 ? [`${name}, ${size}: ${over} px wider than the window`] : []))
