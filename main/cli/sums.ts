@@ -5,6 +5,7 @@ import { sumsOf } from '../../shared-logic/sums/sums'
 import { readUnits, sumsFileSchema, unknownField, type SumsFile } from '../../shared-logic/sums/sums-file'
 import { en } from '../../shared-logic/words/en'
 import { saySums } from '../../shared-logic/words/sums'
+import { sayTieDown } from '../../shared-logic/words/sums/tie-down'
 import type { SumsSection } from '../../shared-logic/words/sums/section'
 import { sayField } from '../../shared-logic/words/say-refusal'
 import { say } from '../../shared-logic/words/say'
@@ -52,10 +53,11 @@ const sectionLines = ({ title, lines, formula, sources, cautions }: SumsSection)
 
 const answer = ({ rig, ruleBook, units = ruleBook === 'us' ? 'us' : 'metric', settings }: SumsFile): Answer => {
   const sums = sumsOf(rig, ruleBook, settings)
-  const sections = saySums(en, sums, units)
+  const plan = tieDownPlanOf(rig, ruleBook)
+  const sections = [...saySums(en, sums, units), sayTieDown(en, plan, units)]
   return {
     lines: [rig.name, ...sections.flatMap((section) => ['', ...sectionLines(section)])],
-    json: { rig: rig.name, ruleBook, sums: { ...sums, tieDown: tieDownPlanOf(rig, ruleBook) }, words: sections },
+    json: { rig: rig.name, ruleBook, sums: { ...sums, tieDown: plan }, words: sections },
   }
 }
 

@@ -88,6 +88,7 @@ export const tieDownPlanWords = {
   blocked: 'the bow stop blocking the boat forward',
   notBlocked: 'the boat not blocked forward',
   weakest: 'Weakest {direction}: {held} held of {needed} needed, {share}.',
+  held: 'A pull {direction}: {held} held of {needed} needed, {share}.',
   stopMustBear: 'Bow stop and winch post must bear at least {force} when you brake hard; what they bear is not recorded.',
   ratingEach: 'With the straps as they lead now, each would need a rating of at least {rating}.',
   noStrap: 'No strap fitted holds the boat {direction}.',

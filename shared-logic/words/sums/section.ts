@@ -11,7 +11,7 @@ export interface SumsLine {
 }
 
 export interface SumsSection {
-  readonly id: 'load' | 'balance' | 'tyres' | 'coupling' | 'brakes'
+  readonly id: 'load' | 'balance' | 'tyres' | 'coupling' | 'brakes' | 'tie-down'
   readonly title: string
   readonly lines: readonly SumsLine[]
   /** The formula in words, and where it comes from. */

@@ -31,7 +31,7 @@ describe('sums', () => {
     expect(sums.load.items.find(({ id }) => id === 'boat')?.massKg).toBeCloseTo(4500 * 0.45359237, 9)
     expect(sums.load.items.find(({ id }) => id === 'tank 1')?.massKg).toBeCloseTo(18 * 3.785411784e-3 * 747.5, 9)
     expect(sums.load.total.massKg).toBeCloseTo(450 + 4500 * 0.45359237 + 18 * 3.785411784e-3 * 747.5, 9)
-    expect(words.map(({ id }) => id)).toEqual(['load', 'balance', 'tyres', 'coupling', 'brakes'])
+    expect(words.map(({ id }) => id)).toEqual(['load', 'balance', 'tyres', 'coupling', 'brakes', 'tie-down'])
   })
   it('says to a person what is over, with formula and source', async () => {
     const { code, out, error } = await at.run('sums', 'rig.json')

@@ -1,0 +1,82 @@
+import type { TieDownAdvisory } from '../../lashing/advise'
+import type { DirectionHold, Standing } from '../../lashing/direction-hold'
+import type { StrapToBuy, TieDownPlan } from '../../lashing/plan'
+import { measured, type UnitSystem } from '../../units/quantity'
+import { saySource } from '../check-sentences'
+import type { Words } from '../en'
+import { sayPosition } from '../position'
+import { say } from '../say'
+import { sayWaits, type SumsLine, type SumsSection } from './section'
+
+const force = (newtons: number) => measured('force', newtons)
+
+/** A benchmark binds nobody here: what falls short is an advisory, never a fail. */
+const verdicts = { holds: 'pass', short: 'advisory', 'rests on the bow stop': 'advisory', waits: 'not seen' } as const satisfies Record<Standing, SumsLine['verdict']>
+
+const sayStrap = ({ straps }: TieDownPlan, index: number): string => {
+  const name = sayPosition(straps[index]?.strap.position ?? '', undefined)
+  return `${name.charAt(0).toUpperCase()}${name.slice(1)}`
+}
+
+const sayMass = (words: Words, { reckoned }: TieDownPlan, units: UnitSystem): string => {
+  const { boatUnknown, boat, boatAtMost, boatAtLeast } = words.tieDownPlan
+  if (!reckoned) return boatUnknown
+  const template = { exact: boat, 'at most': boatAtMost, 'at least': boatAtLeast }[reckoned.basis]
+  return say(template, { mass: measured('mass', reckoned.massKg) }, units)
+}
+
+/** 'Weakest forward: 4,200 N held of 9,565 N needed, 44 %.' */
+export const sayHold = (words: Words, { direction, heldN, neededN, share }: DirectionHold, units: UnitSystem): string =>
+  say(words.tieDownPlan.held, { direction: words.tieDownPlan.directions[direction], held: force(heldN), needed: force(neededN), share: measured('ratio', Math.round(share * 100) / 100) }, units)
+
+const sayRules = (words: Words, { aggregate, count }: TieDownPlan, units: UnitSystem): SumsLine[] => {
+  const said = words.tieDownPlan
+  const lines: SumsLine[] = []
+  if (aggregate)
+    lines.push({
+      verdict: verdicts[aggregate.standing],
+      text: aggregate.neededN === undefined ? say(said.aggregateWaits, { counted: force(aggregate.countedN) }, units) : say(said.aggregate, { counted: force(aggregate.countedN), needed: force(aggregate.neededN) }, units),
+    })
+  if (count)
+    lines.push({
+      verdict: verdicts[count.standing],
+      text: count.least === undefined ? say(said.countWaits, { fitted: count.fitted }, units) : say(said.count, { fitted: count.fitted, least: count.least, blocked: count.blocked ? said.blocked : said.notBlocked }, units),
+    })
+  return lines
+}
+
+const degreesOf = (radians: number): string => `${Math.round((radians * 180) / Math.PI)}°`
+
+/** What is set wrongly, or missing. */
+export const sayAdvice = (words: Words, plan: TieDownPlan, { id, index }: TieDownAdvisory, units: UnitSystem): string => {
+  const downRad = index === undefined ? undefined : plan.straps[index]?.lead?.downRad
+  return say(words.tieDownPlan.advice[id], { ...(index !== undefined && { strap: sayStrap(plan, index) }), ...(downRad !== undefined && { angle: degreesOf(downRad) }) }, units)
+}
+
+const sayToBuy = (words: Words, plan: TieDownPlan, { index, neededN, ratedN }: StrapToBuy, units: UnitSystem): string => {
+  const { toBuy, toBuyNone } = words.tieDownPlan
+  const gaps = { strap: sayStrap(plan, index), needed: force(neededN) }
+  return ratedN === undefined ? say(toBuyNone, gaps, units) : say(toBuy, { ...gaps, rating: force(ratedN) }, units)
+}
+
+/** The tie-down plan in sentences: for the command line, the report and screen readers. */
+export const sayTieDown = (words: Words, plan: TieDownPlan, units: UnitSystem): SumsSection => {
+  const said = words.tieDownPlan
+  const [governing] = plan.methods
+  return {
+    id: 'tie-down',
+    title: said.title,
+    lines: [
+      { text: sayMass(words, plan, units) },
+      { text: say(said.grounds[plan.friction.ground], { friction: plan.friction.value.toFixed(2) }, units) },
+      ...sayRules(words, plan, units),
+      ...(governing?.directions.map((hold): SumsLine => ({ text: sayHold(words, hold, units), verdict: verdicts[hold.standing] })) ?? []),
+      ...plan.advisories.map((advisory): SumsLine => ({ text: sayAdvice(words, plan, advisory, units), verdict: 'advisory' })),
+      ...plan.toBuy.map((strap): SumsLine => ({ text: sayToBuy(words, plan, strap, units) })),
+      ...sayWaits(words, plan.waitsFor, units),
+    ],
+    formula: governing === undefined ? said.equalTension : `${said.methods[governing.method.id].formula} ${said.equalTension}`,
+    sources: plan.sources.map(saySource),
+    cautions: [said.scopes[plan.ruleBook], said.caution],
+  }
+}
