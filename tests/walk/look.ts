@@ -21,7 +21,7 @@ const ofLight: RunOptions = { runOnly: { type: 'rule', values: ['color-contrast'
 /** What axe-core holds against the screen as it stands, a line each. */
 export const violationsOn = async (page: Page, options: RunOptions = { runOnly: tags }): Promise<string[]> => {
   if (!(await page.evaluate(() => 'axe' in window))) await page.evaluate(axeText)
-  const results = await page.evaluate((chosen) => window.axe.run(chosen), options)
+  const results = await page.evaluate((chosen) => window.axe.run(chosen), { resultTypes: ['violations' as const], selectors: false, ...options })
   return results.violations.flatMap(({ id, nodes }) => nodes.map((node) => `${id}: ${node.html.slice(0, 160)} ${node.failureSummary ?? ''}`))
 }
 
@@ -33,6 +33,7 @@ export const overflowOn = (page: Page): Promise<number> => page.evaluate(() => d
 /** The colours of one light may still stand a frame or two after the other is asked for. */
 const settled = (page: Page): Promise<void> =>
   page.evaluate(async () => {
+    // oxlint-disable-next-line unicorn/consistent-function-scoping -- it runs in the page, where nothing outside is known
     const frame = (): Promise<unknown> => new Promise((resolve) => { requestAnimationFrame(resolve) })
     await frame()
     await frame()
@@ -48,10 +49,11 @@ export const lookAt = async (page: Page, name: string): Promise<string[]> => {
     for (const light of ['light', 'dark'] as const) {
       await page.emulateMedia({ colorScheme: light })
       await settled(page)
+      // The picture first: with it the browser has drawn what is judged.
+      await page.screenshot({ path: `${screensFolder}${name}-${size}-${light}.png`, animations: 'disabled' })
       const found = await violationsOn(page, light === 'light' ? { runOnly: tags } : ofLight)
       const over = await overflowOn(page)
       wrong.push(...found.map((line) => `${name}, ${size}, ${light}: ${line}`), ...(over > 0 ? [`${name}, ${size}: ${over} px wider than the window`] : []))
-      await page.screenshot({ path: `${screensFolder}${name}-${size}-${light}.png`, animations: 'disabled' })
     }
   }
   await page.setViewportSize({ width: 1280, height: 800 })

@@ -1,6 +1,6 @@
 import { getDocument } from 'pdfjs-dist/legacy/build/pdf.mjs'
 import { catalogue } from '../../shared-logic/checks/catalogue'
-import { assess, summarize, summarizeByStation } from '../../shared-logic/survey/assess'
+import { assess, summarize, summarizeByStation, type Summary } from '../../shared-logic/survey/assess'
 import { factsOf } from '../../shared-logic/survey/facts'
 import { findingsOf } from '../../shared-logic/survey/findings'
 import type { Survey } from '../../shared-logic/survey/records'
@@ -56,10 +56,11 @@ export const readReport = async (bytes: Uint8Array): Promise<ReadReport> => {
   }
 }
 
+const counts = ({ tallies }: Summary): number[] => verdicts.map((verdict) => tallies[verdict])
+
 /** The same, from the survey as the desk keeps it. */
 export const countSurvey = (survey: Survey): Counted => {
   const assessed = assess(catalogue, factsOf(survey))
-  const counts = ({ tallies }: ReturnType<typeof summarize>): number[] => verdicts.map((verdict) => tallies[verdict])
   return {
     whole: counts(summarize(assessed)),
     byStation: Object.fromEntries(summarizeByStation(assessed).map(({ station, summary }) => [station, counts(summary)])),

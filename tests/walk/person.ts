@@ -3,6 +3,7 @@ import { optionLabel, wordsOf } from '../../shared-logic/words/check-sentences'
 import { en } from '../../shared-logic/words/en'
 import type { Verdict } from '../../shared-logic/survey/verdict'
 import { say } from '../../shared-logic/words/say'
+import { progressOn } from './progress'
 import type { Line, Sheet } from './sheet'
 
 const { survey } = en.screens
@@ -104,12 +105,7 @@ export class Person {
     await this.moved(from)
   }
 
-  /** How many checks are answered and asked, as the screen counts them. */
-  async progress(): Promise<readonly [done: number, asked: number]> {
-    const text = await this.page.getByRole('navigation', { name: survey.walk.stations }).locator('p').first().innerText()
-    const [done = 0, asked = 0] = (text.match(/\d+/g) ?? []).map(Number)
-    return [done, asked]
-  }
+  readonly progress = (): Promise<readonly [done: number, asked: number]> => progressOn(this.page)
 
   /** Walks on from the open check until nothing is open, giving the same answer to fellows where that is offered. */
   async walkOn(sheet: Sheet): Promise<void> {
