@@ -70,7 +70,7 @@ it('what floats above the walk', async () => {
   await go(`/surveys/${underWay.id}`)
   const dialog = page.getByRole('dialog')
   const close = async (): Promise<void> => {
-    await page.keyboard.press('Escape')
+    await dialog.press('Escape')
     await dialog.waitFor({ state: 'detached' })
   }
   for (const [name, key] of [['not-seen', 's'], ['not-applicable', 'a'], ['keys', '?']] as const) {
