@@ -1,6 +1,4 @@
-import { catalogue } from '../../shared-logic/checks/catalogue'
 import type { Rig } from '../../shared-logic/rig/rig'
-import { askedChecks } from '../../shared-logic/survey/assess'
 import type { Survey } from '../../shared-logic/survey/records'
 import type { ProgramWindow } from './window'
 
@@ -18,12 +16,4 @@ export const beginSurvey = async (ask: Ask): Promise<Survey> => {
   const { id } = await ask('rigs.save', { rig: smallRig })
   const { today } = await ask('yard.about', {})
   return ask('surveys.start', { rigId: id, purpose: 'before tow', surveyDate: today, ruleBook: 'us' })
-}
-
-/** Answers every check but those named as set aside, through the desk. */
-export const setAsideAllBut = async (ask: Ask, survey: Survey, left: readonly string[]): Promise<void> => {
-  for (const { check, position } of askedChecks(catalogue, survey)) {
-    if (left.includes(check.id)) continue
-    await ask('surveys.answer', { surveyId: survey.id, checkId: check.id, position, answer: { aside: { as: 'not seen', reason: 'Not walked today' } } })
-  }
 }
