@@ -1,4 +1,5 @@
 import type { Rig } from '../../shared-logic/rig/rig'
+import { tandemSums } from './tandem-sums'
 
 /** Said in every rig's remarks and in every survey's place: nobody shall take the example for a real rig. */
 export const inventedMark = 'EXAMPLE, invented.'
@@ -15,13 +16,14 @@ export const tandem: Rig = {
     maker: 'Example Trailers', model: 'Tandem 24', builtYear: 2019, identificationNumber: '1EXAM2427K1000017', market: 'north america', registration: 'EX 1017',
     frame: 'galvanized steel', massKg: lbs(1_450), maximumMassKg: lbs(7_000), axleRatingKg: lbs(3_500), lengthM: 8.1, widthM: 2.59, ballToAxleM: 5.6,
     axleCount: 2, suspension: 'leaf springs', hubLubrication: 'oil bath', brakes: 'surge', brakeForm: 'disc', brakedAxleCount: 2,
-    coupler: 'class 3', ballDiameterM: 0.0508, tyre: { size: 'ST205/75R14', loadIndex: 105, speedSymbol: 'M', loadRange: 'D', placardPressurePa: psi(65) },
+    coupler: 'class 4', ballDiameterM: 0.0508, tyre: { size: 'ST205/75R14', loadIndex: 105, speedSymbol: 'M', loadRange: 'D', placardPressurePa: psi(65) },
     spareWheel: true, supports: 'bunks', winch: 'hand, strap', lamps: 'bulbs', plug: '5 flat', jack: true,
   },
   boat: {
     name: 'Example Tern', maker: 'Example Boats', model: 'Bay 22', builtYear: 2019, hullIdentificationNumber: 'XMP01234A919', hull: 'glass fibre', lengthM: 6.7, beamM: 2.5,
     dryMassKg: 1_450, engine: 'outboard', engineMassKg: 243, tanks: [{ contents: 'petrol', capacityM3: 0.25 }, { contents: 'live well', capacityM3: 0.09 }],
   },
+  ...tandemSums,
 }
 
 /** One axle, aluminium, no brakes, greased hubs and rollers under a small boat: its survey is under way. */

@@ -8,6 +8,7 @@ const placardPa = 448_159
 /** What was measured on the tandem where nothing was found, by check; SI. Invented. */
 export const tandemReadings: Readonly<Record<string, Values>> = {
   'papers.loaded-mass': { basis: 'weighed', loaded: 2_690 },
+  'papers.coupling-share': { basis: 'weighed', coupling: 240, total: 2_690 },
   'papers.axle-load': { axles: 2_450 },
   'papers.axle-ratings': { coupling: 240 },
   'coupler.class': { marking: 'marked', capacity: 3_175 },
@@ -23,6 +24,7 @@ export const tandemReadings: Readonly<Record<string, Values>> = {
   'hubs.oil-level': { level: 0.65 },
   'hubs.heat': { hub: 33, others: 32, air: 18 },
   'wheels.tyre-size': { size: 'ST205/75R14' },
+  'wheels.load': { marking: 'as the record', against: 'load worked out' },
   'wheels.tread': { depth: 0.0056 },
   'wheels.age': { code: 'read', date: '1123' },
   'wheels.pressure': { pressure: placardPa, state: 'cold' },
@@ -49,6 +51,7 @@ export const tandemInstruments: Readonly<Record<string, string>> = {
   'papers.loaded-mass': 'Public weighbridge, ticket seen',
   'papers.axle-load': 'Public weighbridge, ticket seen',
   'papers.axle-ratings': 'Coupling load scale',
+  'papers.coupling-share': 'Coupling load scale',
   'coupler.ball-size': 'Vernier caliper',
   'coupler.ball-wear': 'Vernier caliper',
   'axles.square': 'Tape, 8 m',

@@ -60,14 +60,15 @@ export const brakeRequirementChecks: readonly Check[] = [
     positions: 'once',
     applies: allOf(underRuleBook('us'), brakedBy('surge')),
     fields: [
-      { kind: 'choice', id: 'vehicle', options: ['known', 'not known'] },
+      { kind: 'choice', id: 'vehicle', options: ['known', 'as recorded', 'not known'] },
       { kind: 'reading', id: 'rating', quantity: 'mass', min: 300, max: 40_000, when: { field: 'vehicle', oneOf: ['known'] } },
     ],
-    outcomes: { allowed: passed, 'too light a vehicle': advisory('before it is towed'), 'vehicle not known': unseen, 'mass not known': unseen },
+    outcomes: { allowed: passed, 'too light a vehicle': advisory('before it is towed'), 'vehicle not known': unseen, 'not recorded': unseen, 'mass not known': unseen },
     judge: (values, { rig }) => {
       if (textOf(values, 'vehicle') === 'not known') return { outcome: 'vehicle not known' }
-      const rating = numberOf(values, 'rating')
-      if (rating === undefined) return undefined
+      const recorded = textOf(values, 'vehicle') === 'as recorded'
+      const rating = recorded ? rig.couplingRatings?.towVehicleMaximumKg : numberOf(values, 'rating')
+      if (rating === undefined) return recorded ? { outcome: 'not recorded' } : undefined
       const massKg = rig.trailer.maximumMassKg
       if (massKg === undefined) return { outcome: 'mass not known' }
       const shown = { mass: measured('mass', massKg), rating: measured('mass', rating) }

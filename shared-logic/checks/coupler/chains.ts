@@ -30,12 +30,13 @@ const judgeLimit = (limitN: number | undefined, maximumKg: number): Found => {
   return { outcome: isUnder(limitN, need.eachN) ? 'limit below need' : 'limit holds', values }
 }
 
-const judgeStrength = (values: FieldValues, maximumKg: number | undefined): Found | undefined => {
+const judgeStrength = (values: FieldValues, maximumKg: number | undefined, recordedN: number | undefined): Found | undefined => {
   const marking = textOf(values, 'marking')
   const strengthN = numberOf(values, 'strength')
   const sizeM = numberOf(values, 'size')
   if (marking === undefined) return undefined
   if (maximumKg === undefined) return { outcome: 'rating unknown' }
+  if (marking === 'as recorded') return recordedN === undefined ? { outcome: 'not recorded' } : judgeMarked(recordedN, maximumKg)
   if (marking === 'nothing') return sizeM === undefined ? undefined : judgeLimit(chainLimitN(sizeM), maximumKg)
   if (strengthN === undefined) return undefined
   return marking === 'breaking strength' ? judgeMarked(strengthN, maximumKg) : judgeLimit(strengthN, maximumKg)
@@ -62,7 +63,7 @@ export const couplerChainChecks: readonly Check[] = [
     drawing: 'chains',
     photograph: true,
     fields: [
-      { kind: 'choice', id: 'marking', options: ['breaking strength', 'working load limit', 'nothing'] },
+      { kind: 'choice', id: 'marking', options: ['breaking strength', 'working load limit', 'as recorded', 'nothing'] },
       { kind: 'reading', id: 'strength', quantity: 'force', min: 500, max: 500_000, when: { field: 'marking', oneOf: ['breaking strength', 'working load limit'] } },
       { kind: 'reading', id: 'size', quantity: 'smallLength', min: 0.003, max: 0.025, when: { field: 'marking', oneOf: ['nothing'] } },
     ],
@@ -74,8 +75,9 @@ export const couplerChainChecks: readonly Check[] = [
       'limit below need': advisory('before next trip'),
       'strength unknown': advisory('before next trip'),
       'rating unknown': unseen,
+      'not recorded': unseen,
     },
-    judge: (values, { rig }) => judgeStrength(values, rig.trailer.maximumMassKg),
+    judge: (values, { rig }) => judgeStrength(values, rig.trailer.maximumMassKg, rig.couplingRatings?.chainBreakingForceN),
     sources: chainSources,
   },
   {

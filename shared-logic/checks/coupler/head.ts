@@ -82,7 +82,7 @@ export const couplerHeadChecks: readonly Check[] = [
     drawing: 'coupler',
     photograph: true,
     fields: [
-      { kind: 'choice', id: 'marking', options: ['marked', 'none'] },
+      { kind: 'choice', id: 'marking', options: ['marked', 'as recorded', 'none'] },
       { kind: 'reading', id: 'capacity', quantity: 'mass', min: 200, max: 20_000, when: { field: 'marking', oneOf: ['marked'] } },
     ],
     outcomes: {
@@ -94,10 +94,13 @@ export const couplerHeadChecks: readonly Check[] = [
       'class too small': failed('before it is towed'),
       'capacity too small': failed('before it is towed'),
       'rating unknown': unseen,
+      'not recorded': unseen,
     },
     judge: (values, { rig }) => {
       const marking = textOf(values, 'marking')
-      return marking === undefined ? undefined : judgeClass(marking, numberOf(values, 'capacity'), rig.trailer)
+      const recordedKg = rig.couplingRatings?.couplerRatingKg
+      if (marking === 'as recorded' && recordedKg === undefined) return { outcome: 'not recorded' }
+      return marking === undefined ? undefined : judgeClass(marking, marking === 'as recorded' ? recordedKg : numberOf(values, 'capacity'), rig.trailer)
     },
     sources: {
       us: [published('SAE J684 classes as restated in COMAR 11.13.08.10', 'breaking strengths by trailer weight')],

@@ -10,6 +10,7 @@ import { carriesBoat, underUs } from '../applies'
 import { advisory, choiceCheck, failed, numberOf, passed, textOf, unseen } from '../builders'
 import type { Check, Found, JudgeContext } from '../check'
 import { allOf } from '../equipment'
+import { workedOut } from '../worked-out'
 
 const force = (n: number) => measured('force', n)
 
@@ -27,7 +28,18 @@ const countedStraps = (values: FieldValues): readonly CountedTiedown[] | undefin
   return limitN === undefined ? undefined : [...direct, { limitN, route }]
 }
 
-const judgeTotal = (values: FieldValues): Found | undefined => {
+/** By the straps and the boat of the record: the boat's mass is added up, so a shortfall is an advisory. */
+const totalWorkedOut = (context: JudgeContext): Found => {
+  const { aggregate, reckoned, straps } = workedOut(context).planWithoutWinch
+  if (aggregate?.neededN === undefined || !reckoned || straps.length === 0 || aggregate.standing === 'waits') return { outcome: 'not worked out' }
+  return {
+    outcome: aggregate.standing === 'holds' ? 'enough' : 'short on paper',
+    values: { counted: force(aggregate.countedN), needed: force(aggregate.neededN), boat: measured('mass', reckoned.massKg), forward: force(securementForces(weightN(reckoned.massKg), 'breaking').forwardN), straps: straps.length },
+  }
+}
+
+const judgeTotal = (values: FieldValues, context: JudgeContext): Found | undefined => {
+  if (numberOf(values, 'boat') === undefined && textOf(values, 'basis') === 'worked out') return totalWorkedOut(context)
   const boatKg = numberOf(values, 'boat')
   const straps = countedStraps(values)
   if (boatKg === undefined || textOf(values, 'route') === undefined || straps === undefined || straps.length === 0) return undefined
@@ -39,8 +51,18 @@ const judgeTotal = (values: FieldValues): Found | undefined => {
   }
 }
 
-const judgeCount = (values: FieldValues, { rig }: JudgeContext): Found | undefined => {
+const countWorkedOut = (context: JudgeContext): Found => {
+  const { count, straps } = workedOut(context).planWithoutWinch
+  const lengthM = context.rig.boat?.lengthM
+  if (count === undefined || straps.length === 0) return { outcome: 'not worked out' }
+  if (count.least === undefined || lengthM === undefined) return { outcome: 'length unknown', values: { count: count.fitted } }
+  return { outcome: count.standing === 'holds' ? 'enough' : 'too few', values: { count: count.fitted, least: count.least, length: measured('length', lengthM) } }
+}
+
+const judgeCount = (values: FieldValues, context: JudgeContext): Found | undefined => {
+  const { rig } = context
   const count = numberOf(values, 'count')
+  if (count === undefined && textOf(values, 'basis') === 'worked out') return countWorkedOut(context)
   const blocked = textOf(values, 'blocked')
   if (count === undefined || blocked === undefined) return undefined
   const lengthM = rig.boat?.lengthM
@@ -99,14 +121,15 @@ export const tieDownSetChecks: readonly Check[] = [
     applies: allOf(carriesBoat, underUs),
     drawing: 'transom straps',
     fields: [
-      { kind: 'reading', id: 'boat', quantity: 'mass', min: 30, max: 30_000 },
+      { kind: 'choice', id: 'basis', options: ['labels', 'worked out'], optional: true },
+      { kind: 'reading', id: 'boat', quantity: 'mass', min: 30, max: 30_000, optional: true },
       { kind: 'reading', id: 'bow', quantity: 'force', min: 100, max: 250_000, optional: true },
       { kind: 'reading', id: 'left', quantity: 'force', min: 100, max: 250_000, optional: true },
       { kind: 'reading', id: 'right', quantity: 'force', min: 100, max: 250_000, optional: true },
-      { kind: 'choice', id: 'route', options: ['none', 'to the other side', 'back to the same side'] },
+      { kind: 'choice', id: 'route', options: ['none', 'to the other side', 'back to the same side'], optional: true },
       { kind: 'reading', id: 'over', quantity: 'force', min: 100, max: 250_000, when: { field: 'route', oneOf: ['to the other side', 'back to the same side'] } },
     ],
-    outcomes: { enough: passed, short: failed('before it is towed') },
+    outcomes: { enough: passed, 'short on paper': advisory('before it is towed'), short: failed('before it is towed'), 'not worked out': unseen },
     judge: judgeTotal,
     sources: [published('49 CFR 393.106(d)', 'aggregate working load limit, federal benchmark'), published('49 CFR 393.102(a)', 'forces a load must be held against')],
   },
@@ -116,10 +139,11 @@ export const tieDownSetChecks: readonly Check[] = [
     positions: 'once',
     applies: allOf(carriesBoat, underUs),
     fields: [
-      { kind: 'count', id: 'count', min: 0, max: 20 },
-      { kind: 'choice', id: 'blocked', options: ['blocked', 'not blocked'] },
+      { kind: 'choice', id: 'basis', options: ['counted', 'worked out'], optional: true },
+      { kind: 'count', id: 'count', min: 0, max: 20, optional: true },
+      { kind: 'choice', id: 'blocked', options: ['blocked', 'not blocked'], optional: true },
     ],
-    outcomes: { enough: passed, 'too few': failed('before it is towed'), 'length unknown': unseen },
+    outcomes: { enough: passed, 'too few': failed('before it is towed'), 'length unknown': unseen, 'not worked out': unseen },
     judge: judgeCount,
     sources: [published('49 CFR 393.110', 'least number of tiedowns, as restated by the agency'), fromMemory('49 CFR 393.110, loads up to 5 ft and over 1,100 lb')],
   },

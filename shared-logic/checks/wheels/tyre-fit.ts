@@ -1,5 +1,6 @@
 import { maryland, published, roadworthiness } from '../../rules/running-gear-sources'
 import { speedOfSymbolKmPerHour, unmarkedTrailerTyreKmPerHour } from '../../rules/speed-symbols'
+import { judgeLoad as judgeMass, reserveOf, reserveTarget } from '../../rules/ratings'
 import { mostCouplingShare } from '../../rules/tyre-pressure'
 import { passengerTyreOnTrailerKg, tyresCarryKg } from '../../rules/tyre-load-index'
 import { trailerTyreLoadKg } from '../../rules/us-tyre-loads'
@@ -7,6 +8,7 @@ import type { FieldValues } from '../../survey/answer'
 import { measured } from '../../units/quantity'
 import { advisory, choiceCheck, failed, numberOf, passed, textOf, unseen } from '../builders'
 import type { Check, Found, JudgeContext } from '../check'
+import { workedOut } from '../worked-out'
 
 const sameSize = (size: string): string => size.toUpperCase().replaceAll(/[\s-]/g, '')
 
@@ -31,6 +33,20 @@ const recordedPairKg = ({ trailer: { tyre } }: JudgeContext['rig']): number | un
   return each === undefined ? undefined : 2 * each
 }
 
+/** Outcomes by rating alone that the load on the axle cannot better: the tyres must suit the axle, however little rests on it today. */
+const ratingDecides = new Set(['too little', 'short of the mass'])
+
+/** The tyre's own load from the sums against what it carries, kg; weighed on record before reckoned. What is only reckoned never fails. */
+const ownLoadFound = (eachKg: number, byRating: Found, context: JudgeContext): Found => {
+  const axle = Number(/^axle (\d)/.exec(context.position)?.[1] ?? 1)
+  const own = workedOut(context).sums.tyres.loads.filter((load) => load.axle === axle).toSorted((a, b) => b.loadKg - a.loadKg)[0]
+  if (own === undefined) return { outcome: 'load not worked out', values: { each: measured('mass', eachKg) } }
+  if (byRating.outcome === 'may be short' && own.from === 'reckoned') return byRating
+  const values = { load: measured('mass', own.loadKg), each: measured('mass', eachKg), reserve: measured('ratio', reserveOf(own.loadKg, eachKg)), target: measured('ratio', reserveTarget) }
+  const verdict = judgeMass(own.loadKg, eachKg)
+  return { outcome: verdict === 'within' ? 'carries its load' : verdict === 'over' ? (own.from === 'weighed' ? 'overloaded' : 'overloaded on paper') : 'little reserve', values }
+}
+
 const judgeLoad = (values: FieldValues, context: JudgeContext): Found | undefined => {
   const marking = textOf(values, 'marking')
   const kind = textOf(values, 'kind')
@@ -41,7 +57,8 @@ const judgeLoad = (values: FieldValues, context: JudgeContext): Found | undefine
   const rated = read === undefined ? recordedPairKg(context.rig) : tyresCarryKg(read, 2)
   if (rated === undefined) return { outcome: 'index not known' }
   const carried = kind === 'passenger car' && context.ruleBook === 'us' ? passengerTyreOnTrailerKg(rated) : rated
-  return loadFound(carried, context.rig)
+  const byRating = loadFound(carried, context.rig)
+  return textOf(values, 'against') === 'load worked out' && !ratingDecides.has(byRating.outcome) ? ownLoadFound(carried / 2, byRating, context) : byRating
 }
 
 const judgeSpeed = (values: FieldValues, { rig }: JudgeContext): Found | undefined => {
@@ -97,9 +114,15 @@ export const tyreFitChecks: readonly Check[] = [
       { kind: 'choice', id: 'marking', options: ['as the record', 'another', 'cannot be read'] },
       { kind: 'count', id: 'loadIndex', min: 50, max: 130, when: { field: 'marking', oneOf: ['another'] } },
       { kind: 'choice', id: 'kind', options: ['trailer or van', 'passenger car'], optional: true, when: { field: 'marking', oneOf: ['as the record', 'another'] } },
+      { kind: 'choice', id: 'against', options: ['axle rating', 'load worked out'], optional: true, when: { field: 'marking', oneOf: ['as the record', 'another'] } },
     ],
     outcomes: {
       enough: passed,
+      'carries its load': passed,
+      'little reserve': advisory('before next trip'),
+      'overloaded on paper': advisory('before it is towed'),
+      overloaded: failed('before it is towed'),
+      'load not worked out': unseen,
       'enough for the whole mass': passed,
       'may be short': advisory('before next trip'),
       'too little': failed('before it is towed'),

@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest'
 import type { Trailer } from '../../../shared-logic/rig/trailer'
 import type { RuleBook } from '../../../shared-logic/rules/rule-book'
 import { askedAt, expectCase, expectChoices, expectEveryOutcomeReached, judged, type ByVerdict, type Case } from './judged'
+import { brakeSumsCases } from './rests-on-sums'
 
 const poundKg = 0.45359237
 const psi = 6894.757
@@ -12,6 +13,7 @@ const changed = (date: string, water: string) => ({ record: 'date known', change
 const measured = (limit: number, found: number) => ({ mark: 'readable mark', limit, found })
 
 const required: readonly Case[] = [
+  ...brakeSumsCases,
   { states: 'brakes on all wheels pass whatever the mass', check: 'brakes.required', values: { fitted: 'on all wheels' }, outcome: 'on all wheels', verdict: 'pass' },
   { states: 'none at 3,000 lb is inside the federal benchmark', check: 'brakes.required', values: none, given: ofMass(3000), outcome: 'not called for', verdict: 'pass' },
   { states: 'none at 3,001 lb is an advisory by the federal benchmark', check: 'brakes.required', values: none, given: ofMass(3001), outcome: 'called for by the benchmark', verdict: 'advisory' },

@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest'
 import type { Trailer } from '../../../shared-logic/rig/trailer'
 import { askedOf, positionsAsked } from './asked-of'
 import { expectCase, expectChoices, expectEveryOutcomeReached, judged, type ByVerdict, type Case, type Situation } from './judged'
+import { couplerSumsCases } from './rests-on-sums'
 
 const lb = 0.45359237
 const lbf = lb * 9.80665
@@ -10,6 +11,7 @@ const of = (maximumLb: number, more: Trailer = {}): Situation => ({ trailer: { m
 const ball = (mm: number): Situation => ({ trailer: { ballDiameterM: mm / 1000 } })
 
 const cases: readonly Case[] = [
+  ...couplerSumsCases,
   { states: 'marked 3,500 lb on a trailer of 3,500 lb fits', check: 'coupler.class', values: { marking: 'marked', capacity: 3_500 * lb }, given: of(3_500), outcome: 'capacity fits class', verdict: 'pass' },
   { states: 'marked 3,499 lb on a trailer of 3,500 lb fails', check: 'coupler.class', values: { marking: 'marked', capacity: 3_499 * lb }, given: of(3_500), outcome: 'capacity too small', verdict: 'fail' },
   { states: 'above 10,000 lb the mark alone counts', check: 'coupler.class', values: { marking: 'marked', capacity: 14_000 * lb }, given: of(12_000), outcome: 'capacity fits', verdict: 'pass' },

@@ -2,6 +2,7 @@ import { expect } from 'vitest'
 import { catalogue, checkOf } from '../../../shared-logic/checks/catalogue'
 import type { Check } from '../../../shared-logic/checks/check'
 import { problemsOf } from '../../../shared-logic/checks/parse-values'
+import type { Rig } from '../../../shared-logic/rig/rig'
 import type { Boat } from '../../../shared-logic/rig/boat'
 import type { Trailer } from '../../../shared-logic/rig/trailer'
 import type { RuleBook } from '../../../shared-logic/rules/rule-book'
@@ -17,6 +18,8 @@ import { en } from '../../../shared-logic/words/en'
 export interface Situation {
   readonly trailer?: Trailer
   readonly boat?: Boat
+  /** What the sums are worked from. */
+  readonly more?: Omit<Partial<Rig>, 'trailer' | 'boat'>
   readonly ruleBook?: RuleBook
   readonly position?: string
   readonly surveyDate?: string
@@ -38,7 +41,7 @@ const known = (id: string): Check => {
 /** Judges values as the survey does: parsed within their bounds first, and with no gap left open in the sentences. */
 export const judged = (id: string, values: FieldValues, situation: Situation = {}): Judged => {
   const check = known(id)
-  const facts = { rig: { name: 'Rig', trailer: situation.trailer ?? {}, ...(situation.boat && { boat: situation.boat }) }, ruleBook: situation.ruleBook ?? 'us', surveyDate: situation.surveyDate ?? '2025-06-01' } as const
+  const facts = { rig: { name: 'Rig', ...situation.more, trailer: situation.trailer ?? {}, ...(situation.boat && { boat: situation.boat }) }, ruleBook: situation.ruleBook ?? 'us', surveyDate: situation.surveyDate ?? '2025-06-01' } as const
   expect(problemsOf(check, values, facts.surveyDate), `${id}: values within their bounds`).toEqual([])
   const assessed = assessOne(check, situation.position ?? 'rig', answerSchema.parse({ values }), facts)
   for (const units of ['us', 'metric'] as const) {

@@ -3,6 +3,7 @@ import type { Boat } from '../../../shared-logic/rig/boat'
 import type { Trailer } from '../../../shared-logic/rig/trailer'
 import { askedOf } from './asked-of'
 import { expectCase, expectChoices, expectEveryOutcomeReached, type ByVerdict, type Case, type Situation } from './judged'
+import { paperSumsCases, couplingShareCases } from './rests-on-sums'
 
 const rated: Situation = { trailer: { maximumMassKg: 2_000, massKg: 500, axleRatingKg: 900, axleCount: 2 } }
 const lb = 0.45359237
@@ -12,6 +13,8 @@ const hull = (hullIdentificationNumber: string, more: Boat = {}): Situation => (
 const registered = { read: 'as registered' }
 
 const cases: readonly Case[] = [
+  ...paperSumsCases,
+  ...couplingShareCases,
   { states: 'inspected 2024-05-31 is overdue on 2025-06-01 (49 CFR 396.17, 12 months)', check: 'papers.annual-inspection', values: { record: 'seen', inspected: '2024-05-31' }, outcome: 'overdue', verdict: 'advisory' },
   { states: 'inspected 2024-06-01 is current on 2025-06-01', check: 'papers.annual-inspection', values: { record: 'seen', inspected: '2024-06-01' }, outcome: 'current', verdict: 'pass' },
   { states: 'a record seen but not dated leaves it open', check: 'papers.annual-inspection', values: { record: 'seen' }, outcome: undefined, verdict: 'not seen' },

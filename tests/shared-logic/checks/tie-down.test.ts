@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { askedOf, positionsAsked } from './asked-of'
 import { expectCase, expectChoices, expectEveryOutcomeReached, judged, type ByVerdict, type Case, type Situation } from './judged'
+import { tieDownSumsCases } from './rests-on-sums'
 
 const lb = 0.45359237
 const lbf = lb * 9.80665
@@ -9,6 +10,7 @@ const eu: Situation = { ruleBook: 'eu' }
 const boat = (lengthFt: number, dryMassLb?: number): Situation => ({ boat: { lengthM: lengthFt * 0.3048, ...(dryMassLb !== undefined && { dryMassKg: dryMassLb * lb }) } })
 
 const cases: readonly Case[] = [
+  ...tieDownSumsCases,
   { states: 'webbing with damage "none" comes to pass', check: 'tie-down.webbing', values: { damage: 'none' }, outcome: 'none', verdict: 'pass' },
   { states: 'webbing with damage "light wear" comes to pass', check: 'tie-down.webbing', values: { damage: 'light wear' }, outcome: 'light wear', verdict: 'pass' },
   { states: 'webbing with damage "chemical" comes to fail', check: 'tie-down.webbing', values: { damage: 'chemical' }, outcome: 'chemical', verdict: 'fail' },

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { expectCase, expectChoices, expectEveryOutcomeReached, judged, type ByVerdict, type Case } from './judged'
+import { tyreLoadCases } from './rests-on-sums'
 
 const inch = 0.0254
 const placard = { trailer: { tyre: { placardPressurePa: 345_000 } } }
@@ -8,6 +9,7 @@ const asRecord = { marking: 'as the record' }
 const torque = (found: number) => ({ figure: 'known', makers: 100, found })
 
 const cases: readonly Case[] = [
+  ...tyreLoadCases,
   { states: 'the recorded size, written otherwise, passes', check: 'wheels.tyre-size', values: { size: 'st 205/75 r15' }, given: { trailer: { tyre: { size: 'ST205/75R15' } } }, outcome: 'as the record', verdict: 'pass' },
   { states: 'bias instead of radial differs', check: 'wheels.tyre-size', values: { size: 'ST205/75D15' }, given: { trailer: { tyre: { size: 'ST205/75R15' } } }, outcome: 'differs', verdict: 'advisory' },
   { states: 'without a recorded size it cannot be compared', check: 'wheels.tyre-size', values: { size: 'ST205/75R15' }, outcome: 'nothing to compare', verdict: 'not seen' },

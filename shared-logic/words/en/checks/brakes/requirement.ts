@@ -36,12 +36,13 @@ export const brakeRequirementWords: StationCheckWords = {
     criterion: 'Up to 12,000 lb (5,443 kg) the trailer may have 1.75 times the towing vehicle’s rating on surge brakes, above that 1.25 times, and not from 20,001 lb (9,072 kg) on. A commercial rule, taken as benchmark.',
     consequence: 'Surge brakes need a vehicle heavy enough to push back.',
     fields: {
-      vehicle: { label: 'Towing vehicle', options: { known: 'Known', 'not known': 'Not known' } },
+      vehicle: { label: 'Towing vehicle', options: { known: 'Known', 'as recorded': 'As recorded', 'not known': 'Not known' } },
       rating: { label: 'Its gross weight rating' },
     },
     outcomes: {
       allowed: { because: 'A trailer of {mass} behind a vehicle of {rating}: inside the benchmark.' },
       'too light a vehicle': { because: 'A trailer of {mass} behind a vehicle of {rating}: outside the benchmark for surge brakes.', remedy: 'Tow it with a heavier vehicle, or with brakes worked from the vehicle.' },
+      'not recorded': { because: 'Cannot be worked out, because the rig’s record has no towing vehicle’s rating.' },
       'vehicle not known': { because: 'The towing vehicle is not known.' },
       'mass not known': { because: 'Cannot be worked out, because the trailer’s maximum mass is not known.' },
     },

@@ -8,7 +8,7 @@ export const couplerChainWords: StationCheckWords = {
     criterion: 'Each chain by itself holds the trailer at its maximum mass (the stricter reading, and the class figure). Together they must at the least hold it (federal benchmark for commercial trailers).',
     consequence: 'A chain too weak breaks at the moment it is needed.',
     fields: {
-      marking: { label: 'What is marked', options: { 'breaking strength': 'Breaking strength', 'working load limit': 'Working load limit', nothing: 'Nothing' } },
+      marking: { label: 'What is marked', options: { 'breaking strength': 'Breaking strength', 'working load limit': 'Working load limit', 'as recorded': 'Breaking strength as recorded', nothing: 'Nothing' } },
       strength: { label: 'Strength marked' },
       size: { label: 'Thickness of the link wire' },
     },
@@ -20,6 +20,7 @@ export const couplerChainWords: StationCheckWords = {
       'limit below need': { because: 'Working load limit {limit} (unmarked chain counts as grade 30); each chain needs to break at no less than {each}. The breaking strength is not marked.', remedy: 'Find the breaking strength, or fit marked chains.' },
       'strength unknown': { because: 'Nothing is marked and the wire is thinner than the tables list; each chain needs to break at no less than {each}.', remedy: 'Fit marked chains before the next trip.' },
       'rating unknown': { because: 'Cannot be worked out, because the maximum mass of the trailer is not known.' },
+      'not recorded': { because: 'Cannot be worked out, because the rig’s record has no breaking strength of the chains.' },
     },
   },
   'coupler.chain-condition': {

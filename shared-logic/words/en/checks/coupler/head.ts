@@ -55,7 +55,7 @@ export const couplerHeadWords: StationCheckWords = {
       eu: 'The marked capacity is not below the maximum mass of the trailer. The 50 mm ball coupling is for trailers up to 3,500 kg.',
     },
     consequence: 'A coupler too small for its load wears, bends and breaks.',
-    fields: { marking: { label: 'Marking', options: { marked: 'A capacity is marked', none: 'No capacity marked' } }, capacity: { label: 'Capacity marked' } },
+    fields: { marking: { label: 'Marking', options: { marked: 'A capacity is marked', 'as recorded': 'Marked as recorded', none: 'No capacity marked' } }, capacity: { label: 'Capacity marked' } },
     outcomes: {
       'capacity fits': { because: 'Marked {capacity}; the trailer is rated {maximum}.' },
       'capacity fits class': { because: 'Marked {capacity}; the trailer is rated {maximum} and needs {class}: a coupler that breaks at no less than {strength}.' },
@@ -65,6 +65,7 @@ export const couplerHeadWords: StationCheckWords = {
       'class too small': { because: 'By its kind the coupler serves up to {limit}; the trailer is rated {maximum}.', remedy: 'Fit a coupler of the right class before it is towed.' },
       'capacity too small': { because: 'Marked {capacity}, but the trailer is rated {maximum}.', remedy: 'Fit a coupler rated for the trailer before it is towed.' },
       'rating unknown': { because: 'Cannot be worked out, because the maximum mass of the trailer is not known.' },
+      'not recorded': { because: 'Cannot be worked out, because the rig’s record has no coupler capacity.' },
     },
   },
   'coupler.level': {

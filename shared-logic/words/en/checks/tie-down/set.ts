@@ -52,6 +52,7 @@ export const tieDownSetWords: StationCheckWords = {
     criterion: 'At least half the weight of the boat. A strap to an eye of the boat counts half, one over the boat to the other side counts whole (federal benchmark).',
     consequence: 'Straps too weak in sum let the boat leave the trailer in hard braking.',
     fields: {
+      basis: { label: 'Where the figures come from', options: { labels: 'Read from the labels', 'worked out': 'As worked out' }, hint: 'As worked out: straps and masses of the rig’s record. Figures entered below go first.' },
       boat: { label: 'Mass of the boat as towed' },
       bow: { label: 'Bow tie' },
       left: { label: 'Transom strap left' },
@@ -61,6 +62,8 @@ export const tieDownSetWords: StationCheckWords = {
     },
     outcomes: {
       enough: { because: '{straps} strap(s) count {counted}; {needed} are needed for {boat}. Hard braking pulls with up to {forward}.' },
+      'short on paper': { because: '{straps} strap(s) count {counted}, but {needed} are needed for {boat}, added up and not weighed.', remedy: 'Fit stronger straps, or a strap over the boat to the other side, before it is towed.' },
+      'not worked out': { because: 'Cannot be worked out, because the rig’s record has no straps, no rating for one of them, or no mass of the boat; the tie-down plan names what it waits for.' },
       short: { because: '{straps} strap(s) count {counted}, but {needed} are needed for {boat}. Hard braking pulls with up to {forward}.', remedy: 'Fit stronger straps, or a strap over the boat to the other side, before it is towed.' },
     },
   },
@@ -70,9 +73,10 @@ export const tieDownSetWords: StationCheckWords = {
     how: 'Count straps and bow tie. Say whether the bow stop keeps the boat from moving forward.',
     criterion: 'Blocked forward: one for every 10 ft of boat or part of it. Not blocked: two up to 10 ft, one more for every further 10 ft or part (federal benchmark).',
     consequence: 'With too few, one that fails is all that held.',
-    fields: { count: { label: 'Tie-downs' }, blocked: { label: 'Against moving forward', options: { blocked: 'The bow stop blocks the boat', 'not blocked': 'Nothing blocks it' } } },
+    fields: { basis: { label: 'Where the figures come from', options: { counted: 'Counted here', 'worked out': 'As worked out' }, hint: 'As worked out: straps of the rig’s record, the winch strap left out. A number entered below goes first.' }, count: { label: 'Tie-downs' }, blocked: { label: 'Against moving forward', options: { blocked: 'The bow stop blocks the boat', 'not blocked': 'Nothing blocks it' } } },
     outcomes: {
       enough: { because: '{count} tie-down(s) on a boat of {length}; {least} are needed.' },
+      'not worked out': { because: 'Cannot be worked out, because the rig’s record has no straps.' },
       'too few': { because: '{count} tie-down(s) on a boat of {length}; {least} are needed.', remedy: 'Add tie-downs before it is towed.' },
       'length unknown': { because: '{count} tie-down(s), but how many are needed cannot be worked out, because the length of the boat is not known.' },
     },
