@@ -1,5 +1,6 @@
 import { useQueryClient } from '@tanstack/react-query'
 import { useRef, useState } from 'react'
+import { refuse } from '../../shared-logic/contract/refusal'
 import type { Photograph } from '../../shared-logic/survey/records'
 import { call } from '../client/desk-client'
 import type { CheckPlace } from './answer-queue'
@@ -34,7 +35,8 @@ export const usePhotographs = (surveyId: string): Photographs => {
 
   const sendTo = (place: CheckPlace) => async (file: File, signal: AbortSignal): Promise<void> => {
     const bytes = new Uint8Array(await file.arrayBuffer())
-    const { photograph } = await call('photographs.add', { surveyId, ...place, fileName: nameOf(file) }, { bytes, signal })
+    const { photograph, alreadyThere } = await call('photographs.add', { surveyId, ...place, fileName: nameOf(file) }, { bytes, signal })
+    if (alreadyThere) refuse('photograph.already-there', { name: nameOf(file), kept: photograph.fileName })
     await photographWasKept(client, surveyId, photograph)
   }
   const add = (files: readonly File[], place: CheckPlace): void => {

@@ -69,7 +69,7 @@ it('from an empty yard to an issued PDF by mouse, and the PDF says what the surv
     const news = await addByPicker(page, [await photographFile('strap 1.jpg', 1), textNamedJpeg, await truncatedJpeg(), await photographFile('strap 2.jpg', 2)])
     expect(news).toContain(say(en.refusals['photograph.not-a-photograph'] ?? '', { name: 'notes.jpg' }, 'us'))
     expect(news).toContain(say(en.refusals['photograph.damaged'] ?? '', { name: 'cut-off.jpg' }, 'us'))
-    await addByPicker(page, [await photographFile('strap 1 again.jpg', 1)])
+    expect(await addByPicker(page, [await photographFile('strap 1 again.jpg', 1)])).toContain(say(en.refusals['photograph.already-there'] ?? '', { name: 'strap 1 again.jpg', kept: 'strap 1.jpg' }, 'us'))
     expect(await photographsShown(page)).toBe(2)
     await addByDrop(page, await photographFile('dropped.jpg', 3))
     await addByPaste(page)

@@ -58,6 +58,7 @@ export const refusals: Readonly<Record<string, string>> = {
   'field.too-small': '{field} is too small to be right: {limit} at least.',
   'field.unknown': '{field} holds something this program does not know.',
   'field.wrong-form': '{field} is not in the form expected. Look at how it is written on the plate or the papers.',
+  'photograph.already-there': '“{name}” is at this check already, as “{kept}”. It is kept once.',
   'photograph.damaged': '“{name}” breaks off or is damaged, so it was not taken. Copy it from the camera again.',
   'photograph.disk-full': '“{name}” was not taken: the disk is full. Free some space and add it again.',
   'photograph.empty': '“{name}” is empty: there is no picture in it. Copy it from the camera again.',
