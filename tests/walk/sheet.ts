@@ -38,8 +38,8 @@ const readings: Readonly<Record<string, Entry>> = {
   'brakes.actuator-travel': { picked: {}, typed: { travel: '3/8 in' } },
   'lights.flash-rate': { picked: {}, typed: { rate: '90' } },
   'tie-down.label': { picked: { marking: 'working load limit' }, typed: { strength: '1200 lbf' } },
-  'tie-down.total': { picked: { route: 'none' }, typed: { boat: '2400 lb', bow: '1200 lbf', left: '1200 lbf', right: '1200 lbf' } },
-  'tie-down.number': { picked: { blocked: 'blocked' }, typed: { count: '3' } },
+  'tie-down.total': { picked: { basis: 'labels', route: 'none' }, typed: { boat: '2400 lb', bow: '1200 lbf', left: '1200 lbf', right: '1200 lbf' } },
+  'tie-down.number': { picked: { basis: 'counted', blocked: 'blocked' }, typed: { count: '3' } },
   'frame.corrosion': { picked: {}, typed: {} },
   'after-use.service-record': { picked: { record: 'told, not shown' }, typed: {} },
 }
