@@ -40,7 +40,7 @@ const background = ({ bands }: Balance, { x, y, low, high }: Axes, words: Words,
     line([{ x: x(0), y: y(bands.failBelow) }, { x: x(1), y: y(bands.failBelow) }], { stroke: 'fail', weight: 1.6 }),
     line([{ x: x(0), y: frame.top }, { x: x(0), y: frame.top + frame.height }, { x: x(1), y: frame.top + frame.height }], { stroke: 'ink', weight: 1.6 }),
     label(x(0), frame.top + frame.height + 24, said.empty, 14), label(x(1), frame.top + frame.height + 24, said.full, 14, { anchor: 'end' }), label(x(0.5), frame.top + frame.height + 24, said.level, 14, { anchor: 'middle' }),
-    label(x(0) + 8, y(bands.passTo) + 17, said.good, 14), label(x(1) + 8, y(bands.target) + 5, said.target, 14),
+    label(x(0) + 8, y(bands.passTo) + 17, said.good, 14),
   ]
 }
 
@@ -73,18 +73,24 @@ const spread = (wanted: readonly number[], apart: number): number[] => {
   return placed
 }
 
-const worstMarks = ({ tanks, bands }: Balance, { x, y }: Axes, words: Words, system: UnitSystem): Shape[] => {
-  if (!tanks) return []
+interface Named {
+  readonly y: number
+  readonly name: string
+  readonly isBold: boolean
+}
+
+/** The lightest and the heaviest of all combinations: a line each, and what it is called. */
+const worstOf = ({ tanks, bands }: Balance, { x, y }: Axes, words: Words, system: UnitSystem): { readonly shapes: readonly Shape[]; readonly named: readonly Named[] } => {
+  if (!tanks) return { shapes: [], named: [] }
   const said = words.sums.drawing
-  const marks = [{ share: tanks.worst.most.share, name: said.heaviest, above: true }, { share: tanks.worst.least.share, name: said.lightest, above: false }]
-  return marks.flatMap(({ share, name, above }) => {
-    const role = verdictOfStanding[standingOfShare(share, bands)]
-    return [
-      line([{ x: x(0), y: y(share) }, { x: x(1), y: y(share) }], { stroke: role, weight: 1.4, dashed: true }),
-      circle(x(0.02), y(share), 5, { stroke: 'ink', fill: role, weight: 1.4 }),
-      label(x(0.04), y(share) + (above ? -7 : 18), `${name} ${shareText(share, system)}`, 14, { bold: true }),
-    ]
-  })
+  const marks = [{ share: tanks.worst.most.share, name: said.heaviest }, { share: tanks.worst.least.share, name: said.lightest }]
+  return {
+    shapes: marks.flatMap(({ share }) => [
+      line([{ x: x(0), y: y(share) }, { x: x(1), y: y(share) }], { stroke: 'ink', weight: 1.2, dashed: true }),
+      circle(x(0.5), y(share), 6, { stroke: 'ink', fill: verdictOfStanding[standingOfShare(share, bands)], weight: 1.6 }),
+    ]),
+    named: marks.map(({ share, name }) => ({ y: y(share), name: `${name} ${shareText(share, system)}`, isBold: true })),
+  }
 }
 
 /**
@@ -95,14 +101,20 @@ export const shareCurve = (balance: Balance, items: readonly LoadItem[], words: 
   const curves = curvesOf(balance, items, words)
   if (curves.length === 0) return undefined
   const axes = axesOf(balance)
-  const names = spread(curves.map(({ points }) => axes.y(points.at(-1)?.share ?? 0) + 5), 18)
+  const worst = worstOf(balance, axes, words, system)
+  const named: Named[] = [
+    ...curves.map(({ name, points }) => ({ y: axes.y(points.at(-1)?.share ?? 0), name, isBold: false })), ...worst.named,
+    { y: axes.y(balance.bands.target), name: words.sums.drawing.target, isBold: false },
+  ]
+  const ys = spread(named.map(({ y }) => y + 5), 18)
   return {
     viewBox: [0, 0, frame.left + frame.width + frame.right, frame.top + frame.height + 36],
     shapes: [
-      ...background(balance, axes, words, system), ...worstMarks(balance, axes, words, system),
-      ...curves.flatMap(({ name, points, role, weight }, index): Shape[] => [
-        line(points.map(({ fill, share }) => ({ x: axes.x(fill), y: axes.y(share) })), { stroke: role, weight }),
-        label(axes.x(1) + 8, names[index] ?? 0, name, 14, role === 'ink' ? { bold: true } : {}),
+      ...background(balance, axes, words, system), ...worst.shapes,
+      ...curves.map(({ points, role, weight }) => line(points.map(({ fill, share }) => ({ x: axes.x(fill), y: axes.y(share) })), { stroke: role, weight })),
+      ...named.flatMap(({ y, name, isBold }, index): Shape[] => [
+        line([{ x: axes.x(1) + 2, y }, { x: axes.x(1) + 22, y: (ys[index] ?? 0) - 5 }], { stroke: 'hairline', weight: 1 }),
+        label(axes.x(1) + 26, ys[index] ?? 0, name, 14, isBold ? { bold: true } : {}),
       ]),
     ],
     places: [], toScale: true,

@@ -35,7 +35,7 @@ export const sideView = (rig: Rig, sums: Sums, words: Words, system: UnitSystem,
   const boat = boatFromSide(rig, at)
   const centre = centreMark(sums, at)
   const borne = reactions(sums, at, perKg, text)
-  const below = dimensionLines(rig, sums, at, at.groundY + (sums.balance.lever ? reactionRoom(text) : 8), text)
+  const below = dimensionLines(rig, sums, at, at.groundY + (sums.balance.lever ? reactionRoom(sums, perKg, text) : 8), text)
   const noteY = below.footY + text.size
   return {
     viewBox: [0, 0, at.width, Math.round(at.toScale ? below.footY : noteY + 10)],

@@ -35,7 +35,7 @@ const highestOf = (items: readonly LoadItem[], perKg: number): number => Math.ce
 
 /** Room the arrows and their labels take above the boat: one row a load, so that it stays the same while things move. */
 export const loadRoom = ({ load }: Sums, perKg: number, { size, isSmall }: SideText): number =>
-  highestOf(load.items, perKg) + 34 + (isSmall ? 0 : Math.min(Math.ceil(load.items.length * 0.75), 6) * (size + 6))
+  highestOf(load.items, perKg) + 34 + (isSmall ? 0 : Math.min(Math.ceil(load.items.length * 0.5), 6) * (size + 6))
 
 const widthOf = (text: string, size: number): number => text.length * size * 0.54 + 14
 
@@ -127,5 +127,8 @@ export const reactions = ({ balance }: Sums, at: SideLayout, perKg: number, text
   }
 }
 
-/** Room below the ground: reactions, then dimensions. */
-export const reactionRoom = ({ size }: SideText): number => Math.max(longest + 18, size * 3.6)
+/** Room below the ground for the reactions, on a step, so that it stays put while something is moved. */
+export const reactionRoom = ({ balance: { lever, axleLoads } }: Sums, perKg: number, { size }: SideText): number => {
+  const loads = [...(axleLoads?.axlesKg ?? [lever?.axleKg ?? 0]), lever?.couplingKg ?? 0].map((massKg) => Math.abs(massKg) * perKg)
+  return Math.max(Math.ceil(Math.max(...loads) / 32) * 32 + 14, size * 3.2)
+}

@@ -9,6 +9,7 @@ import { reportPageWords } from './screens/report-page'
 import { rigWords } from './screens/rig'
 import { settingsWords } from './screens/settings'
 import { shellWords } from './screens/shell'
+import { sumsScreenWords } from './screens/sums'
 import { surveyWords } from './screens/survey'
 import { yardWords } from './screens/yard'
 import { sumsWords } from './sums'
@@ -27,6 +28,6 @@ export const en = {
   tieDownPlan: tieDownPlanWords,
   commandLine,
   doors: doorWords,
-  screens: { yard: yardWords, rig: rigWords, survey: surveyWords, reportPage: reportPageWords, settings: settingsWords, shell: shellWords },
+  screens: { yard: yardWords, rig: rigWords, survey: surveyWords, sums: sumsScreenWords, reportPage: reportPageWords, settings: settingsWords, shell: shellWords },
 }
 export type Words = typeof en

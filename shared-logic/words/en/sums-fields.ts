@@ -68,6 +68,16 @@ export const sumsFieldLabels: Readonly<Record<string, string>> = {
   'weighings.couplingHeightM': 'Height of the weighed point, level',
   'weighings.raisedRad': 'Angle raised',
 
+  'tieDown.straps': 'Straps',
+  'tieDown.straps.ratedN': 'Working load limit of the strap',
+  'tieDown.straps.tensionN': 'Standard tension force of the strap',
+  'tieDown.straps.boat': 'The strap’s end on the boat',
+  'tieDown.straps.trailer': 'The strap’s end on the trailer',
+  'tieDown.supportSurface': 'What the hull lies on',
+  'tieDown.friction': 'Friction, measured',
+  'tieDown.bowStopBlocks': 'The bow stop blocks the boat forward',
+  'tieDown.bowStopRatedN': 'What bow stop and post bear',
+
   'brakeTest.date': 'Date of the brake test',
   'brakeTest.axles': 'Brake forces',
   'brakeTest.axles.leftN': 'Brake force, left wheel',

@@ -74,8 +74,8 @@ export const sumsWords = {
   limits, standings, methods,
   drawing: {
     coupling: 'Coupling {coupling}', share: '{share} of the total', axles: 'Axles {axles}', toStem: 'Ball to stem', boat: 'Boat', toCentre: 'Ball to centre of mass', toAxle: 'Ball to axle', trailer: 'Trailer',
-    sketch: 'A sketch: to scale once lengths and places are known.', left: '{reserve} left', over: '{excess} too much', rating: 'of {rating}', bounds: 'between {low} and {high}', atLeast: 'at least {low}', unknown: 'rating not known',
-    empty: 'Empty', full: 'Full', level: 'Tank level', lightest: 'lightest', heaviest: 'heaviest', all: 'All tanks together', shareAxis: 'Share on the coupling', good: 'good', target: 'target',
+    sketch: 'A sketch: to scale once lengths and places are known.', left: '{reserve} left', over: '{excess} too much', bounds: 'between {low} and {high}', atLeast: 'at least {low}', unknown: 'rating not known',
+    empty: 'Empty', full: 'Full', level: 'Tank level', lightest: 'lightest', heaviest: 'heaviest', all: 'All tanks together', good: 'good', target: 'target',
   },
   load: {
     items: { trailer: 'Trailer', boat: 'Boat, dry', engine: 'Engine', tank: '{name} tank', gear: '{name}' },

@@ -57,7 +57,8 @@ const sayTanks = (words: Words, { tanks }: Balance, items: readonly LoadItem[], 
   ]
 }
 
-const sayMove = (words: Words, items: readonly LoadItem[], move: Move, units: UnitSystem): SumsLine => {
+/** One way to the share wanted, and what rests where then. */
+export const sayMove = (words: Words, items: readonly LoadItem[], move: Move, units: UnitSystem): SumsLine => {
   const said = words.sums.balance
   const way = move.forwardM < 0 ? 'aft' : 'forward'
   const what = say(said.moves[move.what][way], { distance: length(Math.abs(move.forwardM)), name: move.id === undefined ? '' : nameOf(words, items, move.id) }, units)

@@ -40,7 +40,8 @@ const sayLimit = (words: Words, { limit, load, reserveKg, reserveShare, standing
   }
 }
 
-const conclusions = (words: Words, sheet: LoadSheet, units: UnitSystem): SumsLine[] => {
+/** What follows from the load sheet as a whole. */
+export const sayConclusions = (words: Words, sheet: LoadSheet, units: UnitSystem): SumsLine[] => {
   const { governing, narrowest, fullKg, smallestRatingKg, basis, reserveWanted } = sheet
   const said = words.sums
   return [
@@ -63,6 +64,6 @@ export const sayLoad = (words: Words, sheet: LoadSheet, units: UnitSystem): Sums
     { text: sayBounded(words, words.sums.load.total, sheet.total, units) },
     ...sayWaits(words, sheet.total.waitsFor, units),
     ...sheet.lines.map((line) => sayLimit(words, line, units)),
-    ...conclusions(words, sheet, units),
+    ...sayConclusions(words, sheet, units),
   ],
 })

@@ -8,6 +8,8 @@ import { say } from '../say'
 export interface SumsLine {
   readonly text: string
   readonly verdict?: Extract<Verdict, 'pass' | 'advisory' | 'fail' | 'not seen'>
+  /** The line says what is waited for: dotted paths of those fields, each once. */
+  readonly waitsFor?: readonly string[]
 }
 
 export interface SumsSection {
@@ -20,12 +22,15 @@ export interface SumsSection {
   readonly cautions: readonly string[]
 }
 
-/** 'tanks 2' says which row of a list is meant. */
-const sayPath = (words: Words, path: string): string => {
+/** 'Share of the tank filled (2)': says which row of a list is meant. */
+export const sayPath = (words: Words, path: string): string => {
   const row = /\.(\d+)\./.exec(path)?.[1]
   return `${sayField(words, path)}${row === undefined ? '' : ` (${Number(row) + 1})`}`
 }
 
 /** 'Waits for: …', each field once; no line when it waits for nothing. */
 export const sayWaits = (words: Words, fields: readonly string[], units: UnitSystem): SumsLine[] =>
-  fields.length === 0 ? [] : [{ text: say(words.sums.waits, { fields: [...new Set(fields)].map((field) => sayPath(words, field)).join('; ') }, units), verdict: 'not seen' }]
+  fields.length === 0 ? [] : [waitingLine(words, [...new Set(fields)], units)]
+
+const waitingLine = (words: Words, waitsFor: readonly string[], units: UnitSystem): SumsLine =>
+  ({ text: say(words.sums.waits, { fields: waitsFor.map((field) => sayPath(words, field)).join('; ') }, units), verdict: 'not seen', waitsFor })

@@ -1,0 +1,35 @@
+import { useMemo } from 'react'
+import type { Sums } from '../../shared-logic/sums/sums'
+import { sayBrakes } from '../../shared-logic/words/sums/brakes'
+import { sayCoupling } from '../../shared-logic/words/sums/coupling'
+import { useUnits } from '../parts/use-settings'
+import { useWords } from '../parts/use-words'
+import { brakeInputs, couplingInputs } from './fields'
+import { InputGroup } from './input-group'
+import { Part } from './part'
+import { HowWorkedOut, SumsLines } from './sums-lines'
+import type { SumsRig } from './use-sums-rig'
+
+interface PartProps {
+  readonly sheet: SumsRig
+  readonly sums: Sums
+  readonly rigId: string
+}
+
+/** Coupling strength, chains and brakes. */
+export const CouplingPart = ({ sheet, sums, rigId }: PartProps) => {
+  const words = useWords()
+  const units = useUnits()
+  const sections = useMemo(() => [sayCoupling(words, sums.coupling, units), sayBrakes(words, sums.brakes, units)], [words, sums, units])
+  return (
+    <Part id="coupling" inputs={<><InputGroup group={couplingInputs} sheet={sheet} /><InputGroup group={brakeInputs(sheet.kept)} sheet={sheet} /></>}>
+      {sections.map((section) => (
+        <div key={section.id}>
+          <h3>{section.title}</h3>
+          <SumsLines lines={section.lines} rigId={rigId} />
+          <HowWorkedOut section={section} />
+        </div>
+      ))}
+    </Part>
+  )
+}

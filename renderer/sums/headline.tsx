@@ -1,0 +1,40 @@
+import { verdictOfStanding } from '../../shared-logic/balance/bands'
+import { sayReserve } from '../../shared-logic/drawings/limit-bars'
+import type { Sums } from '../../shared-logic/sums/sums'
+import { formatQuantity } from '../../shared-logic/units/convert'
+import { measured } from '../../shared-logic/units/quantity'
+import { say } from '../../shared-logic/words/say'
+import { useUnits } from '../parts/use-settings'
+import { useWords } from '../parts/use-words'
+import { VerdictMark } from '../parts/verdict-mark'
+import style from './headline.module.css'
+import { limitVerdicts } from './limit-list'
+import { shownShare } from './shown-share'
+
+/** The three figures a person comes for, with what they mean; they follow a drag. */
+export const Headline = ({ sums: { balance, load } }: { readonly sums: Sums }) => {
+  const words = useWords()
+  const units = useUnits()
+  const said = words.screens.sums
+  const { lever, standing, bands, smallestStaticKg } = balance
+  const gaps = { passFrom: shownShare(bands.passFrom), passTo: shownShare(bands.passTo), noticeFrom: shownShare(bands.noticeFrom), noticeTo: shownShare(bands.noticeTo), failBelow: shownShare(bands.failBelow), limit: measured('mass', smallestStaticKg ?? 0) }
+  const tightest = load.lines.find(({ limit }) => limit.id === load.governing)
+  return (
+    <dl className={style.figures}>
+      <div>
+        <dt>{said.share}</dt>
+        <dd className={style.figure}>{lever ? `${say('{share}', { share: shownShare(lever.share) }, units)}, ${formatQuantity('mass', lever.couplingKg, units)}` : said.unknown}</dd>
+        <dd className={style.meaning}><VerdictMark verdict={standing ? verdictOfStanding[standing] : 'not seen'} /><span>{standing && say(words.sums.balance.standings[standing], gaps, units)}</span></dd>
+      </div>
+      <div>
+        <dt>{said.tightest}</dt>
+        <dd className={style.figure}>{tightest ? words.sums.limits[tightest.limit.id] : said.unknown}</dd>
+        <dd className={style.meaning}><VerdictMark verdict={tightest ? limitVerdicts[tightest.standing] : 'not seen'} /><span>{tightest && sayReserve(tightest, words, units)}</span></dd>
+      </div>
+      <div>
+        <dt>{said.total}</dt>
+        <dd className={style.figure}>{load.total.massKg === undefined ? say(words.sums.drawing.atLeast, { low: measured('mass', load.total.lowKg) }, units) : formatQuantity('mass', load.total.massKg, units)}</dd>
+      </div>
+    </dl>
+  )
+}

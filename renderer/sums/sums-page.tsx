@@ -1,0 +1,89 @@
+import { useDeferredValue, useMemo } from 'react'
+import { Button as AriaButton } from 'react-aria-components'
+import { sumsOf } from '../../shared-logic/sums/sums'
+import type { RigRow } from '../../shared-logic/survey/records'
+import { say } from '../../shared-logic/words/say'
+import { useQueryOf } from '../client/use-procedure'
+import { sentenceOf } from '../client/sentence-of'
+import { Button } from '../parts/button'
+import { LeaveGuard } from '../parts/leave-guard'
+import { Page } from '../parts/page'
+import { Waiting } from '../parts/progress'
+import { RefusalNotice } from '../parts/refusal-notice'
+import { useSettings } from '../parts/use-settings'
+import { useWords } from '../parts/use-words'
+import { BalancePart } from './balance-part'
+import { CouplingPart } from './coupling-part'
+import { Headline } from './headline'
+import { LoadPart } from './load-part'
+import type { PartId } from './part'
+import { SideBoard } from './side-board'
+import style from './sums-page.module.css'
+import { TieDownPart } from './tie-down-part'
+import { useSumsRig, type SumsRig } from './use-sums-rig'
+
+const partIds: readonly PartId[] = ['balance', 'load', 'tie-down', 'coupling']
+
+const goTo = (id: PartId): void => {
+  const heading = document.getElementById(`part-${id}`)
+  heading?.scrollIntoView({ block: 'start' })
+  heading?.focus({ preventScroll: true })
+}
+
+const Parts = () => {
+  const { sums: said } = useWords().screens
+  return (
+    <nav aria-label={said.parts}>
+      <ul className={style.parts}>{partIds.map((id) => <li key={id}><AriaButton className={style.jump ?? ''} onPress={() => goTo(id)}>{said.sheets[id]}</AriaButton></li>)}</ul>
+    </nav>
+  )
+}
+
+/** Whether all is kept; what is not, and why. */
+const Keeping = ({ sheet: { keeping, held, undo } }: { readonly sheet: SumsRig }) => {
+  const words = useWords()
+  const { sums: said } = words.screens
+  return (
+    <div className={style.keeping}>
+      <output>
+        {held.size > 0 ? say(held.size === 1 ? said.openProblems.one : said.openProblems.many, { count: held.size }, 'metric') : keeping.isSaving ? said.saving : keeping.error ? say(said.notSaved, { why: sentenceOf(words, keeping.error) }, 'metric') : keeping.isSaved ? said.saved : ''}
+      </output>
+      {keeping.error !== null && keeping.error !== undefined && <Button onPress={keeping.tryAgain}>{said.tryAgain}</Button>}
+      {undo && <Button kind="quiet" onPress={undo}>{said.undo}</Button>}
+    </div>
+  )
+}
+
+const SumsSheet = ({ row }: { readonly row: RigRow }) => {
+  const words = useWords()
+  const { ruleBook, sums: wanted } = useSettings()
+  const said = words.screens.sums
+  const sheet = useSumsRig(row.rig, row.id)
+  const sums = useMemo(() => sumsOf(sheet.rig, ruleBook, wanted), [sheet.rig, ruleBook, wanted])
+  // While something is dragged, drawing and headline follow at once and the sheet below as soon as there is time.
+  const [shownRig, shown] = useDeferredValue(useMemo(() => [sheet.rig, sums] as const, [sheet.rig, sums]))
+  return (
+    <Page title={say(said.title, { rig: row.rig.name }, 'metric')} subtitle={said.intro} crumbs={[{ label: row.rig.name, to: `/rigs/${row.id}` }]}>
+      <LeaveGuard isHeld={sheet.held.size > 0 || (sheet.keeping.error !== null && sheet.keeping.error !== undefined)} />
+      <SideBoard sheet={sheet} sums={sums} />
+      <Headline sums={sums} />
+      <div className={style.bar}><Parts /><Keeping sheet={sheet} /></div>
+      <BalancePart sheet={sheet} sums={shown} rigId={row.id} />
+      <LoadPart sheet={sheet} sums={shown} rigId={row.id} />
+      <TieDownPart sheet={sheet} rig={shownRig} rigId={row.id} />
+      <CouplingPart sheet={sheet} sums={shown} rigId={row.id} />
+    </Page>
+  )
+}
+
+/** Load, balance, tie-down, coupling and brakes of one rig, worked out in the window from what is known of it. */
+export const SumsPage = ({ rigId }: { readonly rigId: string }) => {
+  const { rig: words, shell } = useWords().screens
+  const row = useQueryOf('rigs.get', { rigId })
+  if (row.data) return <SumsSheet row={row.data} />
+  return (
+    <Page title={row.error ? words.gone : shell.programName} isTitleHidden={!row.error}>
+      {row.error ? <RefusalNotice error={row.error} onRetry={() => { void row.refetch() }} /> : <Waiting />}
+    </Page>
+  )
+}

@@ -1,0 +1,71 @@
+import { useCallback, useMemo, useRef, useState } from 'react'
+import type { Rig } from '../../shared-logic/rig/rig'
+import { useMutationOf, useQueryOf } from '../client/use-procedure'
+import { useUnits } from '../parts/use-settings'
+import { useWords } from '../parts/use-words'
+import { rigForSums, takeChange, type ChangedField, type HeldFields, type RigState } from './change-rig'
+
+/** Told of each change of a field; `problem` is why what stands there cannot be read. */
+export type ChangeSumsField = (field: ChangedField, value: unknown, problem?: string) => void
+
+export interface SumsRig {
+  /** What the sums are worked from at this moment, a drag under way included. */
+  readonly rig: Rig
+  readonly isDragging: boolean
+  /** What is kept: fields show this. */
+  readonly kept: Rig
+  readonly held: HeldFields
+  readonly change: ChangeSumsField
+  /** The whole rig as it should be, kept at once: a move carried out, a row added or removed. */
+  readonly put: (rig: Rig) => void
+  /** While something is dragged: seen, and not kept until `put`. */
+  readonly preview: (rig: Rig) => void
+  readonly undo: (() => void) | undefined
+  readonly keeping: { readonly isSaving: boolean; readonly isSaved: boolean; readonly error: unknown; readonly tryAgain: () => void }
+}
+
+/** The rig on the sheet: changes are kept one after the other in the order they were made; a refused one stays in its field. */
+export const useSumsRig = (first: Rig, rigId: string): SumsRig => {
+  const words = useWords()
+  const units = useUnits()
+  const today = useQueryOf('yard.about', {}).data?.today
+  const [state, setState] = useState<RigState>({ rig: first, held: new Map() })
+  const [dragged, setDragged] = useState<Rig>()
+  const [earlier, setEarlier] = useState<readonly Rig[]>([])
+  const latest = useRef(state)
+  const saving = useMutationOf('rigs.save', { inTurn: true })
+  const { mutate } = saving
+
+  const take = useCallback((next: RigState): void => {
+    const before = latest.current
+    latest.current = next
+    setState(next)
+    if (next.rig === before.rig) return
+    setEarlier((rigs) => [...rigs.slice(-49), before.rig])
+    mutate({ rigId, rig: next.rig })
+  }, [mutate, rigId])
+
+  const change = useCallback<ChangeSumsField>((field, value, problem) => {
+    const { rig, held } = latest.current
+    if (problem === undefined) take(takeChange({ rig, held }, { field, value, problem: '' }, { words, units, today }))
+    else take({ rig, held: new Map([...held, [field.path, { field, value, problem, isUnread: true as const }]]) })
+  }, [take, words, units, today])
+
+  const put = useCallback((rig: Rig): void => {
+    setDragged(undefined)
+    take({ rig, held: latest.current.held })
+  }, [take])
+
+  const undo = (): void => {
+    const rig = earlier.at(-1)
+    if (!rig) return
+    take({ rig, held: new Map() })
+    setEarlier(earlier.slice(0, -1))
+  }
+
+  const rig = useMemo(() => dragged ?? rigForSums(state), [dragged, state])
+  return {
+    rig, isDragging: dragged !== undefined, kept: state.rig, held: state.held, change, put, preview: setDragged, undo: earlier.length > 0 ? undo : undefined,
+    keeping: { isSaving: saving.isPending, isSaved: saving.isSuccess, error: saving.error, tryAgain: () => mutate({ rigId, rig: latest.current.rig }) },
+  }
+}
