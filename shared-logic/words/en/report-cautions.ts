@@ -3,7 +3,7 @@
  * sentence names one. They defer to local law, the makers' plates and manuals, and licensed practice.
  */
 export const reportCautions = {
-  'do not tow': 'Do not tow this rig before the findings marked “Before it is towed” are put right. They can hurt people.',
+  'do not tow': 'Do not tow this rig before the findings marked “Before it is towed” are put right. They can hurt people. A fail with a later date is still a fail: this report does not clear the rig for the drive home.',
   'this day and place': 'This report tells the condition on the date and in the place of the survey. Parts hidden, submerged, wrapped or not opened were not seen; what was asked and not seen is listed by itself and is never counted as a pass.',
   'plate decides': 'The rating plate decides. A computed figure never raises a rating.',
   'plate missing': 'No maximum mass was recorded from a rating plate: what depends on it is not determined, and it is not guessed. The rating plate decides; a computed figure never raises a rating.',
