@@ -13,7 +13,7 @@ export const tyreWearWords: StationCheckWords = {
     fields: { depth: { label: 'Least tread depth' } },
     outcomes: {
       deep: { because: 'Tread {depth}; at least {least} is asked.' },
-      low: { because: 'Tread {depth}: more than the {least} asked, but less than twice it.', remedy: 'Plan new tyres.' },
+      low: { because: 'Tread {depth}: not below the {least} asked, but less than twice it.', remedy: 'Plan new tyres.' },
       below: { because: 'Tread {depth}; at least {least} is asked.', remedy: 'Renew the tyre before it is towed.' },
     },
   },
