@@ -32,3 +32,6 @@ export const roleColour: Readonly<Record<Role, string>> = {
   fail: verdictColour.fail,
   'not seen': verdictColour['not seen'],
 }
+
+/** Areas: a hull is a light tint, so that what is drawn in it can be seen. */
+export const areaColour: Readonly<Record<Role, string>> = { ...roleColour, hull: '#e1e9ef' }

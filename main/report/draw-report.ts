@@ -12,6 +12,7 @@ import { Album } from './pictures'
 import { drawRig } from './rig-facts'
 import { drawNotSeen, drawStations } from './stations'
 import { styles } from './styles'
+import { drawSums } from './sums/draw-sums'
 
 /** Photographs that stand with no finding, and the register of all. A few are fetched at a time. */
 const drawPhotographPart = async (sheet: Sheet, document: ReportDocument, album: Album, bookmarks: ReturnType<typeof bookmarksOf>): Promise<void> => {
@@ -41,6 +42,7 @@ export const drawReport = async (pdf: PDFKit.PDFDocument, document: ReportDocume
   drawRig(sheet, document, bookmarks)
   drawStations(sheet, document, bookmarks)
   drawNotSeen(sheet, document, bookmarks)
+  drawSums(sheet, document, bookmarks)
   await drawPhotographPart(sheet, document, album, bookmarks)
   drawCautions(sheet, document, bookmarks)
   drawMethod(sheet, document, bookmarks)

@@ -1,5 +1,5 @@
 import type { Drawing, Shape } from '../../shared-logic/drawings/drawing'
-import { roleColour } from './colours'
+import { areaColour, roleColour } from './colours'
 import type { Sheet } from './page'
 import { styles } from './styles'
 
@@ -28,8 +28,8 @@ export const fitDrawing = ({ viewBox: [left, top, width, height] }: Drawing, fra
 }
 
 const paint = (pdf: PDFKit.PDFDocument, { fill, stroke }: Shape): void => {
-  if (fill !== undefined && stroke !== undefined) pdf.fillAndStroke(roleColour[fill], roleColour[stroke])
-  else if (fill !== undefined) pdf.fill(roleColour[fill])
+  if (fill !== undefined && stroke !== undefined) pdf.fillAndStroke(areaColour[fill], roleColour[stroke])
+  else if (fill !== undefined) pdf.fill(areaColour[fill])
   else pdf.stroke(roleColour[stroke ?? 'ink'])
 }
 

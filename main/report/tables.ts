@@ -1,4 +1,5 @@
 import type { Verdict } from '../../shared-logic/survey/verdict'
+import { drawBar, type Bar } from './bar'
 import type { Line } from './lines'
 import type { Sheet } from './page'
 import { verdictShape } from './shapes'
@@ -17,6 +18,8 @@ export interface Cell {
   readonly text: string
   readonly verdict?: Verdict
   readonly style?: Style
+  /** A bar in the room left of the text, as shares of its post: `used` may run past it; from `wanted` on the reserve is broken into. */
+  readonly bar?: Bar
 }
 
 export interface TableRow {
@@ -29,12 +32,15 @@ interface SetCell {
   readonly lines: readonly Line[]
   readonly style: Style
   readonly verdict: Verdict | undefined
+  readonly bar: Bar | undefined
   readonly x: number
   readonly width: number
   readonly align: 'left' | 'right'
 }
 
 const gap = 10
+/** Room at the right of a bar for its figure. */
+const barTextRoom = 40
 const padding = 4
 const indent = 14
 
@@ -62,10 +68,10 @@ export class Table {
   }
 
   #set(cells: readonly Cell[]): SetCell[] {
-    return cells.map(({ text, verdict, style = styles.small }, index) => {
+    return cells.map(({ text, verdict, bar, style = styles.small }, index) => {
       const shift = verdict === undefined ? 0 : indent
       const width = (this.#widths[index] ?? 0) - shift
-      return { lines: this.sheet.setter.lines(text, style, width), style, verdict, x: (this.#left[index] ?? 0) + shift, width, align: this.columns[index]?.align ?? 'left' }
+      return { lines: this.sheet.setter.lines(text, style, width), style, verdict, bar, x: (this.#left[index] ?? 0) + shift, width, align: this.columns[index]?.align ?? 'left' }
     })
   }
 
@@ -130,10 +136,11 @@ export class Table {
     sheet.rule()
     const top = sheet.y + padding
     let height = 0
-    cells.forEach(({ lines, style, x, width, align, verdict }, index) => {
+    cells.forEach(({ lines, style, x, width, align, verdict, bar }, index) => {
       const part = lines.slice(from, to)
       height = Math.max(height, part.length * style.leading)
       if (verdict !== undefined && from === 0) sheet.tags.decoration(() => verdictShape(sheet.pdf, verdict, x - indent + 4, top + style.leading / 2, 3.6))
+      if (bar !== undefined && from === 0) sheet.tags.decoration(() => drawBar(sheet.pdf, bar, { x, y: top + 2, width: width - barTextRoom, height: style.leading - 4 }))
       const tag = tags[index]
       if (part.length > 0 && tag !== undefined) sheet.tags.inside(tag, () => sheet.tags.leaf(() => sheet.setLines(part, style, { x, width }, top, align)))
     })

@@ -4,6 +4,7 @@ import type { StationId } from '../survey/station'
 import type { Words } from '../words/en'
 import type { ReportContext } from './context'
 import type { PrintedCaution } from './document'
+import type { SumsPart, SumsSheet } from './sums-document'
 
 /** What decides which cautions are printed. */
 export interface CautionFacts {
@@ -11,8 +12,10 @@ export interface CautionFacts {
   readonly survey: Survey
   /** A check of this station was asked. */
   readonly asked: (station: StationId) => boolean
-  /** A load or mass was read at the coupler, so that balance is spoken of. */
-  readonly couplingLoadRead: boolean
+  /** A load or mass was read at the coupler, or the sums' balance is printed, so that balance is spoken of. */
+  readonly balanceSpokenOf: boolean
+  /** The tie-down plan is printed. */
+  readonly tieDownPrinted: boolean
   /** A finding is to be put right before the rig is towed. */
   readonly dangerous: boolean
   /** A corroded spot was recorded. */
@@ -37,7 +40,8 @@ const massStated = ({ rig: { trailer, boat } }: CautionFacts): boolean =>
   [trailer.massKg, trailer.maximumMassKg, boat?.dryMassKg, boat?.engineMassKg].some((mass) => mass !== undefined) || (boat?.tanks?.length ?? 0) > 0
 
 /** Axles joined by an equalizer share their load; leaf springs on a tandem usually are: common practice, no source. */
-const independentAxles = ({ rig: { trailer } }: CautionFacts): boolean => (trailer.axleCount ?? 1) > 1 && trailer.suspension !== 'leaf springs'
+const independentAxles = ({ rig: { trailer, stance } }: CautionFacts): boolean =>
+  (trailer.axleCount ?? 1) > 1 && (stance?.loadSharing === undefined ? trailer.suspension !== 'leaf springs' : stance.loadSharing === 'independent')
 
 /** Cautions in the order they are printed, each with when it is printed: common practice, no source. */
 export const cautionTable: readonly CautionRow[] = [
@@ -46,9 +50,9 @@ export const cautionTable: readonly CautionRow[] = [
   { id: 'masses', when: massStated },
   { id: 'plate missing', when: plateMissing, strong: always },
   { id: 'plate decides', when: (facts) => !plateMissing(facts) },
-  { id: 'balance changes', when: ({ couplingLoadRead }) => couplingLoadRead },
+  { id: 'balance changes', when: ({ balanceSpokenOf }) => balanceSpokenOf },
   { id: 'limits quoted', when: always },
-  { id: 'straps', when: ({ asked }) => asked('tie-down') },
+  { id: 'straps', when: ({ asked, tieDownPrinted }) => tieDownPrinted || asked('tie-down') },
   { id: 'tyre age', when: ({ asked }) => asked('wheels') },
   { id: 'brakes at rest', when: ({ asked }) => asked('brakes') },
   { id: 'numbers prove little', when: ({ asked, rig }) => asked('papers') || rig.trailer.identificationNumber !== undefined || rig.boat?.hullIdentificationNumber !== undefined },
@@ -72,14 +76,16 @@ const anyReading = ({ assessed }: ReportContext, wanted: (quantity: string, stat
     check.fields.some((field) => field.kind === 'reading' && answer?.values[field.id] !== undefined && wanted(field.quantity, check.station)),
   )
 
-const factsOf = (context: ReportContext): CautionFacts => {
+const factsOf = (context: ReportContext, sums: SumsPart | undefined): CautionFacts => {
+  const prints = (wanted: SumsSheet['id']): boolean => sums?.sheets.some(({ id }) => id === wanted) ?? false
   const { survey, assessed, findings } = context
   const stations = new Set(assessed.map(({ check }) => check.station))
   return {
     rig: survey.rig,
     survey,
     asked: (station) => stations.has(station),
-    couplingLoadRead: anyReading(context, (quantity, station) => station === 'coupler' && (quantity === 'mass' || quantity === 'force')),
+    balanceSpokenOf: prints('balance') || anyReading(context, (quantity, station) => station === 'coupler' && (quantity === 'mass' || quantity === 'force')),
+    tieDownPrinted: prints('tie-down'),
     dangerous: findings.some(({ by }) => by === 'before it is towed'),
     spotsRecorded: assessed.some(({ check, answer }) => check.fields.some((field) => field.kind === 'spots' && Array.isArray(answer?.values[field.id]))),
     thicknessRead: anyReading(context, (quantity) => quantity === 'thickness'),
@@ -90,5 +96,5 @@ const factsOf = (context: ReportContext): CautionFacts => {
 export const cautionsThatApply = (facts: CautionFacts): { readonly id: CautionId; readonly strong: boolean }[] =>
   cautionTable.filter(({ when }) => when(facts)).map(({ id, strong }) => ({ id, strong: strong?.(facts) ?? false }))
 
-export const cautionsPart = (context: ReportContext): PrintedCaution[] =>
-  cautionsThatApply(factsOf(context)).map(({ id, strong }) => ({ id, text: context.words.report.cautions[id], strong }))
+export const cautionsPart = (context: ReportContext, sums: SumsPart | undefined): PrintedCaution[] =>
+  cautionsThatApply(factsOf(context, sums)).map(({ id, strong }) => ({ id, text: context.words.report.cautions[id], strong }))

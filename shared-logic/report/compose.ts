@@ -10,6 +10,7 @@ import { findingsPart, threeThings } from './findings-part'
 import { photographsPart } from './photographs-part'
 import { planPart } from './plan-part'
 import { rigLines, rigPart } from './rig-facts'
+import { sumsPart } from './sums-part'
 import { sayInstant, surveyFacts } from './survey-facts'
 import { verdictPart } from './verdict-part'
 
@@ -63,6 +64,7 @@ export const composeReport = (input: ReportInput): ReportDocument => {
   const { survey, words, settings } = input
   const context = contextOf(survey, words, settings.units)
   const findings = findingsPart(context)
+  const sums = sumsPart(context, settings.sums)
   return {
     format: 'bunkwright report',
     formatVersion: 1,
@@ -75,8 +77,9 @@ export const composeReport = (input: ReportInput): ReportDocument => {
     findings,
     stations: stationsPart(context),
     notSeen: notSeenPart(context),
+    ...(sums && { sums }),
     photographs: photographsPart(context),
-    cautions: cautionsPart(context),
+    cautions: cautionsPart(context, sums),
     method: methodOf(input, context),
     sources: sourcesPart(context),
     declaration: say(words.report.declaration, { date: { date: survey.surveyDate } }, context.units),

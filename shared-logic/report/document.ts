@@ -7,6 +7,7 @@ import { talliesSchema } from '../survey/tallies'
 import { byWhens, verdictSchema } from '../survey/verdict'
 import { drawingSchema } from './drawing-schema'
 import { reportLabelsSchema } from './labels'
+import { sumsPartSchema } from './sums-document'
 
 const text = z.string()
 const number = z.int().positive()
@@ -142,6 +143,7 @@ export const reportDocumentSchema = z.object({
   findings: z.array(findingSchema),
   stations: z.array(stationPartSchema),
   notSeen: z.array(notSeenSchema),
+  sums: sumsPartSchema.optional(),
   photographs: z.array(photographLineSchema),
   cautions: z.array(cautionSchema),
   /** Paragraphs. */

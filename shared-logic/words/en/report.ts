@@ -1,4 +1,5 @@
 import { reportCautions } from './report-cautions'
+import { reportSums } from './report-sums'
 
 /** Headings, sentences and cautions of the report. Gaps in braces. */
 export const reportWords = {
@@ -107,4 +108,5 @@ export const reportWords = {
   ],
   declaration: 'I surveyed this rig on {date} and recorded what this report says was seen.',
   cautions: reportCautions,
+  sums: reportSums,
 }

@@ -82,7 +82,7 @@ describe('times', () => {
 })
 
 describe('cautions', () => {
-  const facts: CautionFacts = { rig: fullRig, survey: sampleSurvey(), asked: () => false, couplingLoadRead: false, dangerous: false, spotsRecorded: false, thicknessRead: false }
+  const facts: CautionFacts = { rig: fullRig, survey: sampleSurvey(), asked: () => false, balanceSpokenOf: false, tieDownPrinted: false, dangerous: false, spotsRecorded: false, thicknessRead: false }
   const ids = (more: Partial<CautionFacts>): string[] => cautionsThatApply({ ...facts, ...more }).map(({ id }) => id)
 
   it('forbid towing only where a finding is to be put right before it is towed', () => {

@@ -1,0 +1,62 @@
+import type { ReportDocument } from '../../../shared-logic/report/document'
+import type { SumsPart, SumsSheet, SumsTable } from '../../../shared-logic/report/sums-document'
+import type { Bookmark } from '../bookmarks'
+import { beginPart, beginSection } from '../headings'
+import type { Sheet } from '../page'
+import { styles } from '../styles'
+import { Table } from '../tables'
+import { drawSumsFigure, figureRoom } from './figure'
+import { drawSumsLines } from './lines'
+
+/** A table of so many rows is kept on one page. */
+const shortTable = 7
+
+const drawTable = (sheet: Sheet, { heading, columns, rows }: SumsTable): void => {
+  if (heading !== undefined) beginSection(sheet, heading, 30 + 20 * Math.min(rows.length, shortTable))
+  const right = new Set(columns.flatMap(({ align }, index) => (align === 'right' ? [index] : [])))
+  new Table(sheet, columns.map(({ heading: name, share, align }) => ({ heading: name, share, ...(align && { align }) }))).draw(
+    rows.map((cells) => ({
+      cells: cells.map(({ text, verdict, bar, strong }, index) => ({
+        text, style: styles[right.has(index) ? (strong ? 'figuresStrong' : 'figures') : strong ? 'smallStrong' : 'small'], ...(verdict && { verdict }), ...(bar && { bar }),
+      })),
+    })),
+  )
+  sheet.skip(8)
+}
+
+/** What it was worked from, how, by whose word, and what to beware of. */
+const drawGround = (sheet: Sheet, { inputs, formulas, sources, cautions }: SumsSheet, labels: SumsPart['labels']): void => {
+  const rows: readonly (readonly [label: string, text: string, strong?: true])[] = [
+    [labels.inputs, inputs.map(({ label, value }) => `${label}: ${value}`).join('; ')],
+    ...formulas.map((formula, index) => [index === 0 ? labels.formula : '', formula] as const),
+    [labels.sources, sources.join('; ')],
+    ...cautions.map((caution, index) => [index === 0 ? labels.caution : '', caution, true] as const),
+  ]
+  sheet.skip(8)
+  for (const [label, text, strong] of rows) {
+    if (text === '') continue
+    if (label === '') sheet.paragraph(text, strong ? styles.smallStrong : styles.small)
+    else sheet.labelled(label, text, strong ? styles.smallStrong : styles.small)
+    sheet.y += 4
+  }
+}
+
+const drawSheet = (sheet: Sheet, part: SumsSheet, labels: SumsPart['labels']): void => {
+  for (const figure of part.figures) drawSumsFigure(sheet, figure)
+  for (const table of part.tables) drawTable(sheet, table)
+  drawSumsLines(sheet, part.lines)
+  drawGround(sheet, part, labels)
+}
+
+/** The sums of the rig, a part for each sheet; nothing where the report has none. */
+export const drawSums = (sheet: Sheet, { sums }: ReportDocument, bookmarks: Bookmark): void => {
+  sums?.sheets.forEach((part, index) => {
+    const [first] = part.figures
+    beginPart(sheet, bookmarks, part.title, first === undefined ? 160 : figureRoom(sheet, first))
+    if (index === 0) {
+      sheet.paragraph(sums.introduction, styles.small, sheet.whole)
+      sheet.y += 8
+    }
+    drawSheet(sheet, part, sums.labels)
+  })
+}

@@ -1,0 +1,65 @@
+import { lashingPlanDrawing } from '../../drawings/lashing-plan'
+import type { DirectionHold, Standing } from '../../lashing/direction-hold'
+import type { MethodSum } from '../../lashing/plan'
+import { sayPosition } from '../../words/position'
+import { say } from '../../words/say'
+import { sayHold, sayTieDown } from '../../words/sums/tie-down'
+import type { SumsFigure, SumsSheet, SumsTable } from '../sums-document'
+import { cell, inputsOf, printed, shown, shownShare, type SheetContext } from './sheet-context'
+
+const verdicts = { holds: 'pass', short: 'advisory', 'rests on the bow stop': 'advisory', waits: 'not seen' } as const satisfies Record<Standing, string>
+
+const degrees = (radians: number | undefined): string => (radians === undefined ? '–' : `${Math.round((radians * 180) / Math.PI)}°`)
+
+const figure = ({ rig, plan, words, units }: SheetContext): SumsFigure[] => {
+  if (!plan.straps.some(({ lead }) => lead !== undefined)) return []
+  const drawing = lashingPlanDrawing(rig, plan, words, units)
+  const { lashing } = words.report.sums
+  return [{ drawing, caption: drawing.toScale ? lashing.toScale : lashing.sketch, alternative: say(lashing.alternative, { count: plan.straps.length, weakest: plan.weakest ? sayHold(words, plan.weakest, units) : '' }, units) }]
+}
+
+const holdRow = (context: SheetContext, { direction, neededN, strapsN, frictionN, bowStopN, heldN, share, standing }: DirectionHold) => {
+  const { directions, standings } = context.words.tieDownPlan
+  return [cell(directions[direction]), ...[neededN, strapsN, frictionN, bowStopN, heldN].map((newtons) => cell(shown(context, 'force', newtons))), cell(shownShare(context, Math.round(share * 100) / 100)), cell(standings[standing], { verdict: verdicts[standing] })]
+}
+
+const directionsTable = (context: SheetContext, { method, directions }: MethodSum): SumsTable => {
+  const { columns, methods } = context.words.tieDownPlan
+  const figures = [columns.needed, columns.straps, columns.friction, columns.bowStop, columns.held].map((heading) => ({ heading, share: 0.122, align: 'right' as const }))
+  return {
+    heading: methods[method.id].name,
+    columns: [{ heading: columns.direction, share: 0.13 }, ...figures, { heading: columns.share, share: 0.09, align: 'right' }, { heading: context.words.report.sums.columns.standing, share: 0.17 }],
+    rows: directions.map((hold) => holdRow(context, hold)),
+  }
+}
+
+const strapsTable = (context: SheetContext): SumsTable[] => {
+  const { plan, words } = context
+  if (plan.straps.length === 0) return []
+  const { columns } = words.tieDownPlan
+  return [{
+    heading: words.report.sums.straps,
+    columns: [{ heading: columns.strap, share: 0.34 }, { heading: columns.down, share: 0.18, align: 'right' }, { heading: columns.off, share: 0.22, align: 'right' }, { heading: columns.rating, share: 0.26, align: 'right' }],
+    rows: plan.straps.map(({ index, strap, lead, limitN }) => [
+      cell(`${index + 1} ${sayPosition(strap.position, undefined)}`), cell(degrees(lead?.downRad)), cell(degrees(lead?.offRad)), cell(limitN === undefined ? words.report.notKnown : shown(context, 'force', limitN)),
+    ]),
+  }]
+}
+
+/** What ties the boat down: each way needed and held, the weakest named; absent while no tie-down was entered. */
+export const tieDownSheetPart = (context: SheetContext): SumsSheet | undefined => {
+  const { rig, plan, words, units } = context
+  if (!rig.tieDown) return undefined
+  const said = sayTieDown(words, plan, units)
+  const holds = new Set((plan.methods[0]?.directions ?? []).map((hold) => sayHold(words, hold, units)))
+  const weakest = plan.weakest && { text: sayHold(words, plan.weakest, units), verdict: verdicts[plan.weakest.standing] }
+  return {
+    id: 'tie-down', title: said.title, figures: figure(context), tables: [...plan.methods.map((method) => directionsTable(context, method)), ...strapsTable(context)],
+    lines: printed(context, [...(weakest ? [{ ...weakest, text: say(words.report.sums.weakest, { hold: weakest.text }, units) }] : []), ...said.lines.filter(({ text }) => !holds.has(text))]),
+    inputs: inputsOf(context, [
+      ['boat.lengthM', 'length', rig.boat?.lengthM], ['tieDown.friction', 'words', plan.friction.ground === 'measured' ? plan.friction.value.toFixed(2) : undefined], ['tieDown.bowStopBlocks', 'words', rig.tieDown.bowStopBlocks === undefined ? undefined : words.report[rig.tieDown.bowStopBlocks ? 'yes' : 'no']],
+      ['tieDown.bowStopRatedN', 'force', rig.tieDown.bowStopRatedN],
+    ]),
+    formulas: [...plan.methods.map(({ method }) => words.tieDownPlan.methods[method.id].formula), words.tieDownPlan.equalTension], sources: [...said.sources], cautions: [...said.cautions],
+  }
+}
