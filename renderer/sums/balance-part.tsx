@@ -1,4 +1,4 @@
-import { useMemo } from 'react'
+import { memo, useMemo } from 'react'
 import { shareCurve } from '../../shared-logic/drawings/share-curve'
 import type { Sums } from '../../shared-logic/sums/sums'
 import { say } from '../../shared-logic/words/say'
@@ -13,14 +13,16 @@ import { Part } from './part'
 import { shownShare } from './shown-share'
 import { Solver } from './solver'
 import { HowWorkedOut, SumsLines } from './sums-lines'
-import type { SumsRig } from './use-sums-rig'
+import { useIsNarrow } from './use-is-narrow'
+import type { SheetFields } from './use-sums-rig'
 import { WeighingRows } from './weighing-rows'
 
 const Curve = ({ sums: { balance, load } }: { readonly sums: Sums }) => {
   const words = useWords()
   const units = useUnits()
   const said = words.screens.sums
-  const drawing = useMemo(() => shareCurve(balance, load.items, words, units), [balance, load.items, words, units])
+  const isSmall = useIsNarrow()
+  const drawing = useMemo(() => shareCurve(balance, load.items, words, units, isSmall), [balance, load.items, words, units, isSmall])
   if (!drawing || !balance.tanks) return null
   const { least, most } = balance.tanks.worst
   return (
@@ -32,13 +34,16 @@ const Curve = ({ sums: { balance, load } }: { readonly sums: Sums }) => {
 }
 
 interface PartProps {
-  readonly sheet: SumsRig
+  readonly sheet: SheetFields
   readonly sums: Sums
   readonly rigId: string
 }
 
+const BalanceInputs = memo(({ sheet }: Pick<PartProps, 'sheet'>) => <><InputGroup group={placesOf(sheet.kept)} sheet={sheet} /><InputGroup group={heightsOf(sheet.kept)} sheet={sheet} /><WeighingRows sheet={sheet} /></>)
+BalanceInputs.displayName = 'BalanceInputs'
+
 /** Balance: what rests where, what the tanks do to it, and what to move. */
-export const BalancePart = ({ sheet, sums, rigId }: PartProps) => {
+export const BalancePart = memo(({ sheet, sums, rigId }: PartProps) => {
   const words = useWords()
   const units = useUnits()
   const section = useMemo(() => {
@@ -49,7 +54,7 @@ export const BalancePart = ({ sheet, sums, rigId }: PartProps) => {
   }, [sums, words, units])
   return (
     <Part
-      id="balance" inputs={<><InputGroup group={placesOf(sheet.kept)} sheet={sheet} /><InputGroup group={heightsOf(sheet.kept)} sheet={sheet} /><WeighingRows sheet={sheet} /></>}
+      id="balance" inputs={<BalanceInputs sheet={sheet} />}
     >
       <Solver sheet={sheet} sums={sums} />
       <SumsLines lines={section.lines} rigId={rigId} />
@@ -57,4 +62,5 @@ export const BalancePart = ({ sheet, sums, rigId }: PartProps) => {
       <HowWorkedOut section={section} />
     </Part>
   )
-}
+})
+BalancePart.displayName = 'BalancePart'

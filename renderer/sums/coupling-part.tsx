@@ -1,4 +1,4 @@
-import { useMemo } from 'react'
+import { memo, useMemo } from 'react'
 import type { Sums } from '../../shared-logic/sums/sums'
 import { sayBrakes } from '../../shared-logic/words/sums/brakes'
 import { sayCoupling } from '../../shared-logic/words/sums/coupling'
@@ -8,21 +8,24 @@ import { brakeInputs, couplingInputs } from './fields'
 import { InputGroup } from './input-group'
 import { Part } from './part'
 import { HowWorkedOut, SumsLines } from './sums-lines'
-import type { SumsRig } from './use-sums-rig'
+import type { SheetFields } from './use-sums-rig'
 
 interface PartProps {
-  readonly sheet: SumsRig
+  readonly sheet: SheetFields
   readonly sums: Sums
   readonly rigId: string
 }
 
+const CouplingInputs = memo(({ sheet }: Pick<PartProps, 'sheet'>) => <><InputGroup group={couplingInputs} sheet={sheet} /><InputGroup group={brakeInputs(sheet.kept)} sheet={sheet} /></>)
+CouplingInputs.displayName = 'CouplingInputs'
+
 /** Coupling strength, chains and brakes. */
-export const CouplingPart = ({ sheet, sums, rigId }: PartProps) => {
+export const CouplingPart = memo(({ sheet, sums, rigId }: PartProps) => {
   const words = useWords()
   const units = useUnits()
   const sections = useMemo(() => [sayCoupling(words, sums.coupling, units), sayBrakes(words, sums.brakes, units)], [words, sums, units])
   return (
-    <Part id="coupling" inputs={<><InputGroup group={couplingInputs} sheet={sheet} /><InputGroup group={brakeInputs(sheet.kept)} sheet={sheet} /></>}>
+    <Part id="coupling" inputs={<CouplingInputs sheet={sheet} />}>
       {sections.map((section) => (
         <div key={section.id}>
           <h3>{section.title}</h3>
@@ -32,4 +35,5 @@ export const CouplingPart = ({ sheet, sums, rigId }: PartProps) => {
       ))}
     </Part>
   )
-}
+})
+CouplingPart.displayName = 'CouplingPart'

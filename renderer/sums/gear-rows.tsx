@@ -9,16 +9,15 @@ import { useWords } from '../parts/use-words'
 import { Inputs } from './input-group'
 import { BoundField } from './sums-field'
 import style from './sums-inputs.module.css'
-import type { SumsRig } from './use-sums-rig'
+import type { SheetFields } from './use-sums-rig'
 
 type Gear = NonNullable<NonNullable<Rig['loading']>['gear']>[number]
-type Sheet = Pick<SumsRig, 'kept' | 'held' | 'change' | 'put'>
 type GearDraft = { readonly [Name in 'name' | 'massKg' | 'aftOfBallM' | 'aftOfStemM']?: Gear[Name] | undefined }
 
-const withGear = ({ kept }: Sheet, gear: readonly Gear[]): SumsRig['kept'] => ({ ...kept, loading: { ...kept.loading, gear: [...gear] } })
+const withGear = ({ kept }: SheetFields, gear: readonly Gear[]): SheetFields['kept'] => ({ ...kept, loading: { ...kept.loading, gear: [...gear] } })
 
 /** A piece of gear while it is described; it joins the sheet once it has a name and a mass. */
-const NewGear = ({ sheet }: { readonly sheet: Sheet }) => {
+const NewGear = ({ sheet }: { readonly sheet: SheetFields }) => {
   const { sums: said } = useWords().screens
   const [draft, setDraft] = useState<GearDraft>({})
   const parsed = gearSchema.safeParse(draft)
@@ -42,7 +41,7 @@ const NewGear = ({ sheet }: { readonly sheet: Sheet }) => {
 }
 
 /** What else is carried, and where it lies. */
-export const GearRows = ({ sheet }: { readonly sheet: Sheet }) => {
+export const GearRows = ({ sheet }: { readonly sheet: SheetFields }) => {
   const { sums: said } = useWords().screens
   const gear = sheet.kept.loading?.gear ?? []
   return (

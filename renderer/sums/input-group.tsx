@@ -3,9 +3,8 @@ import { useWords } from '../parts/use-words'
 import type { GroupId, SumsGroup } from './fields'
 import { BoundField } from './sums-field'
 import style from './sums-inputs.module.css'
-import type { SumsRig } from './use-sums-rig'
+import type { SheetFields } from './use-sums-rig'
 
-type Sheet = Pick<SumsRig, 'kept' | 'held' | 'change'>
 
 /** Inputs that belong together, under their name. */
 export const Inputs = ({ id, children }: { readonly id: GroupId; readonly children: ReactNode }) => (
@@ -15,7 +14,7 @@ export const Inputs = ({ id, children }: { readonly id: GroupId; readonly childr
   </section>
 )
 
-export const InputGroup = ({ group, sheet }: { readonly group: SumsGroup; readonly sheet: Sheet }) => (
+export const InputGroup = ({ group, sheet }: { readonly group: SumsGroup; readonly sheet: SheetFields }) => (
   <Inputs id={group.id}>
     <div className={style.fields}>{group.inputs.map((input) => <BoundField key={input.path} input={input} sheet={sheet} />)}</div>
   </Inputs>

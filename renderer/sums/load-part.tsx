@@ -1,4 +1,4 @@
-import { useMemo } from 'react'
+import { memo, useMemo } from 'react'
 import type { LoadItem } from '../../shared-logic/load/load-items'
 import type { Sums } from '../../shared-logic/sums/sums'
 import { formatQuantity } from '../../shared-logic/units/convert'
@@ -17,7 +17,7 @@ import style from './load-part.module.css'
 import { Part } from './part'
 import { HowWorkedOut, SumsLines, WaitsFor } from './sums-lines'
 import { TankRows } from './tank-rows'
-import type { SumsRig } from './use-sums-rig'
+import type { SheetFields } from './use-sums-rig'
 
 const massOf = (words: Words, { massKg, lowKg, highKg }: Pick<LoadItem, 'massKg' | 'lowKg' | 'highKg'>, units: UnitSystem): string => {
   if (massKg !== undefined) return formatQuantity('mass', massKg, units)
@@ -43,20 +43,23 @@ const Items = ({ sums: { load } }: { readonly sums: Sums }) => {
 }
 
 interface PartProps {
-  readonly sheet: SumsRig
+  readonly sheet: SheetFields
   readonly sums: Sums
   readonly rigId: string
 }
 
+const LoadInputs = memo(({ sheet, rigId }: Pick<PartProps, 'sheet' | 'rigId'>) => <><InputGroup group={massesOf(sheet.kept)} sheet={sheet} /><TankRows sheet={sheet} rigId={rigId} /><GearRows sheet={sheet} /></>)
+LoadInputs.displayName = 'LoadInputs'
+
 /** Load sheet: what is carried, what each limit leaves, and each tyre at its own load. */
-export const LoadPart = ({ sheet, sums, rigId }: PartProps) => {
+export const LoadPart = memo(({ sheet, sums, rigId }: PartProps) => {
   const words = useWords()
   const units = useUnits()
   const said = words.screens.sums
   const section = useMemo(() => sayLoad(words, sums.load, units), [words, sums.load, units])
   const tyres = useMemo(() => sayTyres(words, sums.tyres, units), [words, sums.tyres, units])
   return (
-    <Part id="load" inputs={<><InputGroup group={massesOf(sheet.kept)} sheet={sheet} /><TankRows sheet={sheet} rigId={rigId} /><GearRows sheet={sheet} /></>}>
+    <Part id="load" inputs={<LoadInputs sheet={sheet} rigId={rigId} />}>
       <Items sums={sums} />
       {sums.load.total.waitsFor.length > 0 && <WaitsFor fields={sums.load.total.waitsFor} rigId={rigId} />}
       <SumsLines lines={sayConclusions(words, sums.load, units)} rigId={rigId} />
@@ -68,4 +71,5 @@ export const LoadPart = ({ sheet, sums, rigId }: PartProps) => {
       <HowWorkedOut section={tyres} />
     </Part>
   )
-}
+})
+LoadPart.displayName = 'LoadPart'

@@ -1,6 +1,5 @@
 import type { KeyboardEvent } from 'react'
 import { Slider, SliderThumb, SliderTrack } from 'react-aria-components'
-import { classNames } from '../parts/class-names'
 import style from './side-board.module.css'
 
 interface MoveHandleProps {
@@ -13,7 +12,6 @@ interface MoveHandleProps {
   readonly left: number
   readonly right: number
   readonly top: number
-  readonly face: 'boat' | 'axle'
   /** Told of each step while it is dragged, then once where it was let go. */
   readonly onMove: (aftM: number) => void
   readonly onEnd: (aftM: number) => void
@@ -25,7 +23,7 @@ const toMillimetre = (metres: number): number => Number(metres.toFixed(3))
 const percent = (share: number): string => `${share * 100}%`
 
 /** A handle on the drawing that moves along the trailer: by pointer, and by arrow keys 1 cm, with Shift 10 cm. */
-export const MoveHandle = ({ label, valueM, minM, maxM, left, right, top, face, onMove, onEnd }: MoveHandleProps) => {
+export const MoveHandle = ({ label, valueM, minM, maxM, left, right, top, onMove, onEnd }: MoveHandleProps) => {
   const byTen = (event: KeyboardEvent): void => {
     const way = keySteps[event.key]
     if (!event.shiftKey || way === undefined) return
@@ -39,7 +37,7 @@ export const MoveHandle = ({ label, valueM, minM, maxM, left, right, top, face, 
         aria-label={label} value={valueM} minValue={minM} maxValue={maxM} step={0.01} formatOptions={{ style: 'unit', unit: 'meter', minimumFractionDigits: 2 }}
         onChange={(next) => onMove(toMillimetre(next))} onChangeEnd={(next) => onEnd(toMillimetre(next))}
       >
-        <SliderTrack className={style.track ?? ''}><SliderThumb className={classNames(style.thumb, style[face])}><svg viewBox="0 0 44 44" aria-hidden="true"><path d="M8 22H36M13 16L7 22L13 28M31 16L37 22L31 28" /></svg></SliderThumb></SliderTrack>
+        <SliderTrack className={style.track ?? ''}><SliderThumb className={style.thumb ?? ''}><svg viewBox="0 0 44 44" aria-hidden="true"><path d="M8 22H36M13 16L7 22L13 28M31 16L37 22L31 28" /></svg></SliderThumb></SliderTrack>
       </Slider>
     </div>
   )

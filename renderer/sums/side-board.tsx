@@ -66,8 +66,8 @@ export const SideBoard = ({ sheet, sums }: SideBoardProps) => {
           const place = drawing.places.find((each) => each.id === id)
           return (
             <MoveHandle
-              key={id} face={id} label={said.handles[id]} valueM={atM} minM={minM} maxM={held.lastM} left={xOf(minM) / width} right={xOf(held.lastM) / width} top={(place?.y ?? 0) / height}
-              onMove={(aftM) => sheet.preview(moved(sheet.kept, aftM))} onEnd={(aftM) => sheet.put(moved(sheet.kept, aftM))}
+              key={id} label={said.handles[id]} valueM={atM} minM={minM} maxM={held.lastM} left={xOf(minM) / width} right={xOf(held.lastM) / width} top={(place?.y ?? 0) / height}
+              onMove={(aftM) => sheet.preview(moved(sheet.fields.kept, aftM))} onEnd={(aftM) => sheet.fields.put(moved(sheet.fields.kept, aftM))}
             />
           )
         })}

@@ -9,7 +9,7 @@ import { useUnits } from '../parts/use-settings'
 import { useWords } from '../parts/use-words'
 import style from './balance-part.module.css'
 import { shownShare } from './shown-share'
-import type { SumsRig } from './use-sums-rig'
+import type { SheetFields } from './use-sums-rig'
 
 /** Nearer than this to the share wanted there is nothing to move: a hundredth of a per cent. */
 const near = 1e-4
@@ -22,7 +22,7 @@ const movedBy = (rig: Rig, { what, id, forwardM, axleM }: Move): Rig | undefined
 }
 
 interface SolverProps {
-  readonly sheet: Pick<SumsRig, 'kept' | 'put'>
+  readonly sheet: SheetFields
   readonly sums: Sums
 }
 

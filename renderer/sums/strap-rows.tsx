@@ -9,9 +9,8 @@ import { useWords } from '../parts/use-words'
 import { Inputs } from './input-group'
 import { BoundField } from './sums-field'
 import style from './sums-inputs.module.css'
-import type { SumsRig } from './use-sums-rig'
+import type { SheetFields } from './use-sums-rig'
 
-type Sheet = Pick<SumsRig, 'kept' | 'held' | 'change' | 'put'>
 type Angles = NonNullable<Strap['angles']>
 type AnglesDraft = { readonly [Name in keyof Angles]?: Angles[Name] | undefined }
 
@@ -22,7 +21,7 @@ const toDegrees = (rad: number | undefined): number | undefined => (rad === unde
 const toRadians = (degrees: number | undefined): number | undefined => (degrees === undefined ? undefined : degrees * degree)
 const optionsOf = <Value extends string>(values: readonly Value[], labels: Readonly<Record<Value, string>>) => values.map((value) => ({ value, label: labels[value] }))
 
-const withStraps = ({ kept }: Sheet, straps: readonly Strap[]): SumsRig['kept'] => ({ ...kept, tieDown: { ...kept.tieDown, straps: [...straps] } })
+const withStraps = ({ kept }: SheetFields, straps: readonly Strap[]): SheetFields['kept'] => ({ ...kept, tieDown: { ...kept.tieDown, straps: [...straps] } })
 
 const isWhole = (draft: AnglesDraft): draft is Angles => draft.downRad !== undefined && draft.offRad !== undefined && draft.leads !== undefined && draft.side !== undefined
 
@@ -48,7 +47,7 @@ const AngleFields = ({ strap, onChange }: { readonly strap: Strap; readonly onCh
 interface StrapRowProps {
   readonly strap: Strap
   readonly index: number
-  readonly sheet: Sheet
+  readonly sheet: SheetFields
   readonly straps: readonly Strap[]
 }
 
@@ -72,7 +71,7 @@ const StrapRow = ({ strap, index, sheet, straps }: StrapRowProps) => {
 }
 
 /** The straps as fitted. */
-export const StrapRows = ({ sheet }: { readonly sheet: Sheet }) => {
+export const StrapRows = ({ sheet }: { readonly sheet: SheetFields }) => {
   const { sums: said } = useWords().screens
   const straps = sheet.kept.tieDown?.straps ?? []
   const add = (): void => sheet.put(withStraps(sheet, [...straps, { position: said.straps.places.transom.toLowerCase(), place: 'transom', route: 'direct' }]))

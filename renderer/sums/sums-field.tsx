@@ -8,7 +8,7 @@ import { useWords } from '../parts/use-words'
 import type { SumsInput } from './fields'
 import { valueAt } from './rig-paths'
 import style from './sums-inputs.module.css'
-import type { ChangeSumsField, SumsRig } from './use-sums-rig'
+import type { ChangeSumsField, SheetFields } from './use-sums-rig'
 
 interface SumsFieldProps {
   readonly input: SumsInput
@@ -60,7 +60,7 @@ SumsField.displayName = 'SumsField'
 
 interface BoundFieldProps {
   readonly input: SumsInput
-  readonly sheet: Pick<SumsRig, 'kept' | 'held' | 'change'>
+  readonly sheet: SheetFields
   readonly label?: string
 }
 

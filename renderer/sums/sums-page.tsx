@@ -6,6 +6,7 @@ import { say } from '../../shared-logic/words/say'
 import { useQueryOf } from '../client/use-procedure'
 import { sentenceOf } from '../client/sentence-of'
 import { Button } from '../parts/button'
+import { classNames } from '../parts/class-names'
 import { LeaveGuard } from '../parts/leave-guard'
 import { Page } from '../parts/page'
 import { Waiting } from '../parts/progress'
@@ -40,7 +41,7 @@ const Parts = () => {
 }
 
 /** Whether all is kept; what is not, and why. */
-const Keeping = ({ sheet: { keeping, held, undo } }: { readonly sheet: SumsRig }) => {
+const Keeping = ({ sheet: { keeping, fields: { held }, undo } }: { readonly sheet: SumsRig }) => {
   const words = useWords()
   const { sums: said } = words.screens
   return (
@@ -59,19 +60,22 @@ const SumsSheet = ({ row }: { readonly row: RigRow }) => {
   const { ruleBook, sums: wanted } = useSettings()
   const said = words.screens.sums
   const sheet = useSumsRig(row.rig, row.id)
+  const { fields } = sheet
   const sums = useMemo(() => sumsOf(sheet.rig, ruleBook, wanted), [sheet.rig, ruleBook, wanted])
   // While something is dragged, drawing and headline follow at once and the sheet below as soon as there is time.
   const [shownRig, shown] = useDeferredValue(useMemo(() => [sheet.rig, sums] as const, [sheet.rig, sums]))
   return (
     <Page title={say(said.title, { rig: row.rig.name }, 'metric')} subtitle={said.intro} crumbs={[{ label: row.rig.name, to: `/rigs/${row.id}` }]}>
-      <LeaveGuard isHeld={sheet.held.size > 0 || (sheet.keeping.error !== null && sheet.keeping.error !== undefined)} />
+      <LeaveGuard isHeld={fields.held.size > 0 || (sheet.keeping.error !== null && sheet.keeping.error !== undefined)} />
       <SideBoard sheet={sheet} sums={sums} />
       <Headline sums={sums} />
       <div className={style.bar}><Parts /><Keeping sheet={sheet} /></div>
-      <BalancePart sheet={sheet} sums={shown} rigId={row.id} />
-      <LoadPart sheet={sheet} sums={shown} rigId={row.id} />
-      <TieDownPart sheet={sheet} rig={shownRig} rigId={row.id} />
-      <CouplingPart sheet={sheet} sums={shown} rigId={row.id} />
+      <div className={classNames(style.sheet, sheet.isDragging && style.dragged)}>
+        <BalancePart sheet={fields} sums={shown} rigId={row.id} />
+        <LoadPart sheet={fields} sums={shown} rigId={row.id} />
+        <TieDownPart sheet={fields} rig={shownRig} rigId={row.id} />
+        <CouplingPart sheet={fields} sums={shown} rigId={row.id} />
+      </div>
     </Page>
   )
 }

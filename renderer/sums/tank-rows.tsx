@@ -7,10 +7,10 @@ import { fieldRoute } from './go-to-field'
 import { Inputs } from './input-group'
 import { BoundField } from './sums-field'
 import style from './sums-inputs.module.css'
-import type { SumsRig } from './use-sums-rig'
+import type { SheetFields } from './use-sums-rig'
 
 interface TankRowsProps {
-  readonly sheet: Pick<SumsRig, 'kept' | 'held' | 'change'>
+  readonly sheet: SheetFields
   readonly rigId: string
 }
 

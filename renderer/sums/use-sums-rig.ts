@@ -8,16 +8,21 @@ import { rigForSums, takeChange, type ChangedField, type HeldFields, type RigSta
 /** Told of each change of a field; `problem` is why what stands there cannot be read. */
 export type ChangeSumsField = (field: ChangedField, value: unknown, problem?: string) => void
 
-export interface SumsRig {
-  /** What the sums are worked from at this moment, a drag under way included. */
-  readonly rig: Rig
-  readonly isDragging: boolean
+/** What the fields need; the same object until what is kept or held changes, so that a drag draws none of them anew. */
+export interface SheetFields {
   /** What is kept: fields show this. */
   readonly kept: Rig
   readonly held: HeldFields
   readonly change: ChangeSumsField
   /** The whole rig as it should be, kept at once: a move carried out, a row added or removed. */
   readonly put: (rig: Rig) => void
+}
+
+export interface SumsRig {
+  /** What the sums are worked from at this moment, a drag under way included. */
+  readonly rig: Rig
+  readonly isDragging: boolean
+  readonly fields: SheetFields
   /** While something is dragged: seen, and not kept until `put`. */
   readonly preview: (rig: Rig) => void
   readonly undo: (() => void) | undefined
@@ -64,8 +69,9 @@ export const useSumsRig = (first: Rig, rigId: string): SumsRig => {
   }
 
   const rig = useMemo(() => dragged ?? rigForSums(state), [dragged, state])
+  const fields = useMemo(() => ({ kept: state.rig, held: state.held, change, put }), [state, change, put])
   return {
-    rig, isDragging: dragged !== undefined, kept: state.rig, held: state.held, change, put, preview: setDragged, undo: earlier.length > 0 ? undo : undefined,
+    rig, isDragging: dragged !== undefined, fields, preview: setDragged, undo: earlier.length > 0 ? undo : undefined,
     keeping: { isSaving: saving.isPending, isSaved: saving.isSuccess, error: saving.error, tryAgain: () => mutate({ rigId, rig: latest.current.rig }) },
   }
 }

@@ -7,12 +7,11 @@ import { QuantityField } from '../parts/quantity-field'
 import { useWords } from '../parts/use-words'
 import { Inputs } from './input-group'
 import style from './sums-inputs.module.css'
-import type { SumsRig } from './use-sums-rig'
+import type { SheetFields } from './use-sums-rig'
 
-type Sheet = Pick<SumsRig, 'kept' | 'put'>
 
 /** A weighing with a scale under the coupling and the axles on others. */
-const NewWeighing = ({ sheet, onKept }: { readonly sheet: Sheet; readonly onKept: () => void }) => {
+const NewWeighing = ({ sheet, onKept }: { readonly sheet: SheetFields; readonly onKept: () => void }) => {
   const { sums: said } = useWords().screens
   const today = useQueryOf('yard.about', {}).data?.today
   const [chosen, setChosen] = useState<string | undefined>()
@@ -38,7 +37,7 @@ const NewWeighing = ({ sheet, onKept }: { readonly sheet: Sheet; readonly onKept
 }
 
 /** Weighings kept with the rig; what they come to stands among the results. */
-export const WeighingRows = ({ sheet }: { readonly sheet: Sheet }) => {
+export const WeighingRows = ({ sheet }: { readonly sheet: SheetFields }) => {
   const words = useWords()
   const { weighing } = words.screens.sums
   const [isAdding, setAdding] = useState(false)

@@ -9,32 +9,35 @@ import { nameOfItem } from '../words/sums/load'
 import type { Drawing, Role, Shape } from './drawing'
 import { box, circle, label, line } from './strokes'
 
-const frame = { left: 62, top: 20, width: 470, height: 230, right: 176 }
+const frame = { left: 62, top: 20, height: 230, right: 176 }
+/** Width of the chart itself: narrow where it is shown small, so that its figures stay readable. */
+const widths = { wide: 470, narrow: 210 }
 const dashes: readonly Role[] = ['metal', 'select', 'oil', 'strap']
 
 const shareText = (share: number, system: UnitSystem): string => formatQuantity('ratio', Math.round(share * 1000) / 1000, system)
 
 interface Axes {
+  readonly width: number
   readonly x: (fill: number) => number
   readonly y: (share: number) => number
   readonly low: number
   readonly high: number
 }
 
-const axesOf = ({ bands, tanks }: Balance): Axes => {
+const axesOf = ({ bands, tanks }: Balance, width: number): Axes => {
   const shares = [...(tanks ? [tanks.worst.least.share, tanks.worst.most.share] : []), bands.failBelow, bands.passTo]
   const low = Math.floor((Math.min(...shares) - 0.01) * 50) / 50
   const high = Math.ceil((Math.max(...shares) + 0.01) * 50) / 50
-  return { low, high, x: (fill) => frame.left + fill * frame.width, y: (share) => frame.top + ((high - share) / (high - low)) * frame.height }
+  return { width, low, high, x: (fill) => frame.left + fill * width, y: (share) => frame.top + ((high - share) / (high - low)) * frame.height }
 }
 
 /** Band, target and scale behind the curves. */
-const background = ({ bands }: Balance, { x, y, low, high }: Axes, words: Words, system: UnitSystem): Shape[] => {
+const background = ({ bands }: Balance, { width, x, y, low, high }: Axes, words: Words, system: UnitSystem): Shape[] => {
   const said = words.sums.drawing
   const step = high - low > 0.3 ? 0.1 : 0.05
   const ticks = Array.from({ length: Math.floor((high - low) / step + 1e-9) + 2 }, (_, index) => Math.ceil(low / step - 1e-9) * step + index * step).filter((share) => share <= high + 1e-9)
   return [
-    box(x(0), y(bands.passTo), frame.width, y(bands.passFrom) - y(bands.passTo), { fill: 'hull' }),
+    box(x(0), y(bands.passTo), width, y(bands.passFrom) - y(bands.passTo), { fill: 'hull' }),
     ...ticks.flatMap((share) => [line([{ x: x(0), y: y(share) }, { x: x(1), y: y(share) }], { stroke: 'hairline', weight: 1 }), label(x(0) - 10, y(share) + 5, shareText(share, system), 14, { anchor: 'end' })]),
     line([{ x: x(0), y: y(bands.target) }, { x: x(1), y: y(bands.target) }], { stroke: 'pass', weight: 1.8, dashed: true }),
     line([{ x: x(0), y: y(bands.failBelow) }, { x: x(1), y: y(bands.failBelow) }], { stroke: 'fail', weight: 1.6 }),
@@ -97,10 +100,10 @@ const worstOf = ({ tanks, bands }: Balance, { x, y }: Axes, words: Words, system
  * Share on the coupling over the level of the tanks, with the good band shaded, the target dashed, and the lightest and heaviest of all
  * combinations marked. Undefined without tanks, or while the balance cannot be worked out.
  */
-export const shareCurve = (balance: Balance, items: readonly LoadItem[], words: Words, system: UnitSystem): Drawing | undefined => {
+export const shareCurve = (balance: Balance, items: readonly LoadItem[], words: Words, system: UnitSystem, isSmall = false): Drawing | undefined => {
   const curves = curvesOf(balance, items, words)
   if (curves.length === 0) return undefined
-  const axes = axesOf(balance)
+  const axes = axesOf(balance, isSmall ? widths.narrow : widths.wide)
   const worst = worstOf(balance, axes, words, system)
   const named: Named[] = [
     ...curves.map(({ name, points }) => ({ y: axes.y(points.at(-1)?.share ?? 0), name, isBold: false })), ...worst.named,
@@ -108,7 +111,7 @@ export const shareCurve = (balance: Balance, items: readonly LoadItem[], words: 
   ]
   const ys = spread(named.map(({ y }) => y + 5), 18)
   return {
-    viewBox: [0, 0, frame.left + frame.width + frame.right, frame.top + frame.height + 36],
+    viewBox: [0, 0, frame.left + axes.width + frame.right, frame.top + frame.height + 36],
     shapes: [
       ...background(balance, axes, words, system), ...worst.shapes,
       ...curves.map(({ points, role, weight }) => line(points.map(({ fill, share }) => ({ x: axes.x(fill), y: axes.y(share) })), { stroke: role, weight })),
