@@ -62,14 +62,15 @@ export interface SameOffer {
 /**
  * The offer 'same for the others' at this check: from itself when it is answered, else from the fellow answered last
  * before it in walking order. Only for checks of choices: a reading is taken at each place or it is no reading.
- * An overrule, a note and a set-aside are not handed on; they were said of one place.
+ * Only a pass is handed on: a fault is looked at where it is. Overrule, note and set-aside were said of one place.
  */
 export const sameForOthers = (walk: readonly Assessed[], current: Assessed): SameOffer | undefined => {
   if (!current.check.fields.every((field) => field.kind === 'choice')) return undefined
   const fellows = walk.filter((each) => each.check.id === current.check.id)
   const here = fellows.findIndex((each) => each.key === current.key)
   const from = fellows.slice(0, here + 1).findLast((each) => !each.open && each.answer !== undefined && each.answer.aside === undefined && each.found !== undefined)
+  if (from?.judged !== 'pass') return undefined
   const to = fellows.filter((each) => each.open)
-  if (from?.answer === undefined || to.length === 0) return undefined
+  if (from.answer === undefined || to.length === 0) return undefined
   return { from, answer: { values: from.answer.values }, to }
 }

@@ -115,7 +115,7 @@ export class Person {
       const line = sheet.get(heading)
       if (line === undefined) throw new Error(`no check is headed ${heading}`)
       if (done === asked - 1) await this.answerLast(line)
-      else if (before === line.check.id && line.check.fields.every((field) => field.kind === 'choice')) await this.giveSameToAll()
+      else if (before === line.check.id && line.movesOn && line.check.fields.every((field) => field.kind === 'choice')) await this.giveSameToAll()
       else await this.answer(line)
       before = line.check.id
     }

@@ -70,9 +70,17 @@ describe('answering on the walk', { timeout: 30_000 }, () => {
   it('the same answer for the other hubs is given only when asked for, and to the open ones', async () => {
     const { kept } = drawWalk(oil, 'axle 1 left')
     await openCheck()
-    await userEvent.keyboard('3')
-    await userEvent.click(await screen.findByRole('button', { name: 'Milky for all 3 still open' }))
+    await userEvent.keyboard('1')
+    await userEvent.click(await screen.findByRole('button', { name: 'Clear for all 3 still open' }))
     await waitFor(() => expect(kept.map((each) => each.place)).toEqual([`${oil} @ axle 1 left`, `${oil} @ axle 1 right`, `${oil} @ axle 2 left`, `${oil} @ axle 2 right`]))
+  })
+
+  it('a fault is not offered for the other hubs', async () => {
+    drawWalk(oil, 'axle 1 left')
+    await openCheck()
+    await userEvent.keyboard('3')
+    expect(await screen.findAllByText(/water has got in/)).not.toEqual([])
+    expect(screen.queryByRole('button', { name: /still open$/ })).toBeNull()
   })
 
   it('a reading is typed in the reader’s unit, judged at once and kept by Enter', async () => {

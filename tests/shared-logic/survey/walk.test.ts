@@ -101,8 +101,12 @@ describe('the same answer for the other positions', () => {
     expect(offer?.to.map((each) => each.position)).toEqual(['axle 1 right', 'axle 2 left', 'axle 2 right'])
   })
   it('hands on the choice, and never the note or an overrule', () => {
-    const walk = walkOf({ [oilAt('axle 1 left')]: { ...chosen('dark'), note: 'cap scratched', overrule: { verdict: 'pass', reason: 'new oil type' } } })
-    expect(sameForOthers(walk, at(walk, oilAt('axle 1 left')))?.answer).toEqual({ values: { condition: 'dark' } })
+    const walk = walkOf({ [oilAt('axle 1 left')]: { ...chosen('clear'), note: 'cap scratched', overrule: { verdict: 'advisory', reason: 'smells burnt' } } })
+    expect(sameForOthers(walk, at(walk, oilAt('axle 1 left')))?.answer).toEqual({ values: { condition: 'clear' } })
+  })
+  it.each(['dark', 'milky'])('is never offered for a fault: nobody vouches for %s oil in a hub not looked at', (condition) => {
+    const walk = walkOf({ [oilAt('axle 1 left')]: chosen(condition) })
+    expect(sameForOthers(walk, at(walk, oilAt('axle 1 left')))).toBeUndefined()
   })
   it('is never offered for a reading', () => {
     const walk = walkOf({ [levelAt('axle 1 left')]: { values: { level: 0.7 } } })
