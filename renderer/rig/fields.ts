@@ -43,6 +43,8 @@ const count = (path: string): RigField => ({ kind: 'choice', path, options: ['1'
 const flag = (path: string): RigField => ({ kind: 'flag', path, width: 'wide' })
 
 const isBraked = (draft: Draft): boolean => draft['trailer.brakes'] !== undefined && draft['trailer.brakes'] !== 'none'
+/** A boat described lies there; asked only while none is. */
+const hasNoBoat = (draft: Draft): boolean => !Object.entries(draft).some(([path, value]) => path.startsWith('boat.') && value !== undefined && value !== '')
 const hasEngine = (draft: Draft): boolean => draft['boat.engine'] !== 'none'
 
 /** The register's form, in the order a person reads a trailer: papers, then from the ground up, then the boat. */
@@ -80,6 +82,7 @@ export const rigGroups: readonly RigGroup[] = [
   {
     id: 'boat',
     fields: [
+      { kind: 'flag', path: 'trailer.carriesBoat', width: 'wide', when: hasNoBoat },
       text('boat.name', 80), text('boat.maker', 80), text('boat.model', 80), year('boat.builtYear'),
       { kind: 'hull identification', path: 'boat.hullIdentificationNumber', maxLength: 40, width: 'wide' },
       choice('boat.hull', hullMaterials), quantity('boat.lengthM', 'length'), quantity('boat.beamM', 'length'), quantity('boat.dryMassKg', 'mass'),

@@ -14,5 +14,5 @@ export const ifKnown = <Fact>(factOf: (rig: Rig) => Fact | undefined, holds: (fa
 export const underUs: Condition = underRuleBook('us')
 export const underEu: Condition = underRuleBook('eu')
 
-/** Without a boat in the rig's data it is not known whether one lies on the trailer. */
-export const carriesBoat: Condition = (rig) => (rig.boat === undefined ? 'unknown' : true)
+/** A boat described lies on the trailer; without one it is not known, unless the register says so. */
+export const carriesBoat: Condition = ({ boat, trailer }) => boat !== undefined || (trailer.carriesBoat ?? 'unknown')

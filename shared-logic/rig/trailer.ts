@@ -63,5 +63,7 @@ export const trailerSchema = z.object({
   lamps: z.enum(lampForms).optional(),
   plug: z.enum(wirePlugs).optional(),
   jack: z.boolean().optional(),
+  /** Asked while no boat is described: whether one lies on the trailer at all. */
+  carriesBoat: z.boolean().optional(),
 })
 export type Trailer = z.infer<typeof trailerSchema>

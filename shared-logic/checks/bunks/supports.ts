@@ -1,5 +1,5 @@
 import { commonPractice, published } from '../../rules/cite'
-import { ifKnown } from '../applies'
+import { carriesBoat, ifKnown } from '../applies'
 import { advisory, choiceCheck, failed, notApplicable, passed, unseen } from '../builders'
 import type { Check } from '../check'
 
@@ -79,6 +79,7 @@ export const supportChecks: readonly Check[] = [
     id: 'bunks.bearing',
     station: 'bunks',
     positions: 'support',
+    applies: carriesBoat,
     drawing: 'bunk',
     photograph: true,
     outcomes: {
@@ -95,6 +96,7 @@ export const supportChecks: readonly Check[] = [
     id: 'bunks.hull-marks',
     station: 'bunks',
     positions: 'support',
+    applies: carriesBoat,
     photograph: true,
     outcomes: { none: passed, scuffs: passed, 'gelcoat or paint worn': advisory('within a month'), 'hard spot or dent': advisory('before next trip'), 'cracked or pressed in': failed('before it is towed'), 'no boat on the trailer': unseen },
     sources: [commonPractice],

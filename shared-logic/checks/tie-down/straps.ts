@@ -3,6 +3,7 @@ import type { RuleBook } from '../../rules/rule-book'
 import { breakingOfLashingCapacityN, lashingCapacityOfBreakingN, unmarkedWebbingLimitN, weakestPartN, workingLimitOfBreakingN } from '../../rules/tie-down-capacity'
 import type { FieldValues } from '../../survey/answer'
 import { measured } from '../../units/quantity'
+import { carriesBoat } from '../applies'
 import { advisory, choiceCheck, failed, numberOf, passed, textOf } from '../builders'
 import type { Check, Found, JudgeContext } from '../check'
 import { judgeWebbing, webbingFields, webbingOutcomes, webbingSources } from '../webbing'
@@ -93,6 +94,7 @@ export const strapChecks: readonly Check[] = [
     id: 'tie-down.knots',
     station: 'tie-down',
     positions: 'tie-down strap',
+    applies: carriesBoat,
     photograph: true,
     outcomes: { 'straight and flat': passed, twisted: advisory('before it is towed'), knotted: failed('before it is towed'), 'joined strap to strap': failed('before it is towed') },
     sources: [published('49 CFR 393.104(f)', 'tiedowns are not knotted'), published('EN 12195-2, instructions as published', 'never used when knotted')],
@@ -119,6 +121,7 @@ export const strapChecks: readonly Check[] = [
     id: 'tie-down.chafe',
     station: 'tie-down',
     positions: 'tie-down strap',
+    applies: carriesBoat,
     photograph: true,
     outcomes: { 'runs clear': passed, protected: passed, 'rubs on the hull': advisory('before next trip'), 'bears on an edge': failed('before it is towed'), 'near the exhaust or tyre': failed('before it is towed') },
     sources: [published('49 CFR 393.104(f)', 'edge protection where a tiedown would be cut or worn'), commonPractice],

@@ -12,6 +12,7 @@ export const fieldOptions: Readonly<Record<string, Readonly<Record<string, strin
   'trailer.tyre.loadRange': { B: 'B', C: 'C', D: 'D', E: 'E', F: 'F' },
   'trailer.spareWheel': { yes: 'Yes', no: 'No' },
   'trailer.jack': { yes: 'Yes', no: 'No' },
+  'trailer.carriesBoat': { yes: 'Yes', no: 'No' },
   'trailer.supports': { bunks: 'Bunks', rollers: 'Rollers', 'bunks and rollers': 'Bunks and rollers' },
   'trailer.winch': { 'hand, strap': 'By hand, strap', 'hand, cable': 'By hand, cable', 'electric, strap': 'Electric, strap', 'electric, cable': 'Electric, cable', none: 'None' },
   'trailer.lamps': { LED: 'LED', bulbs: 'Bulbs' },

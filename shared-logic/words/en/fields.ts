@@ -41,6 +41,7 @@ export const fields: Readonly<Record<string, string>> = {
   'trailer.lamps': 'Lamps',
   'trailer.plug': 'Plug',
   'trailer.jack': 'Jack at the tongue',
+  'trailer.carriesBoat': 'A boat on the trailer',
 
   'boat.name': 'Name of the boat',
   'boat.maker': 'Builder',

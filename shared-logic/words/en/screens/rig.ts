@@ -70,7 +70,7 @@ export const rigWords = {
     wheels: { title: 'Wheels and tyres', text: 'From the sidewall: size, then load index and speed symbol, such as ST205/75R14 100M.' },
     lights: { title: 'Lights', text: '' },
     supports: { title: 'Supports and winch', text: '' },
-    boat: { title: 'Boat', text: 'Leave all of it empty when the trailer carries none.' },
+    boat: { title: 'Boat', text: 'When the trailer carries none, say so: what is asked of a boat falls away then.' },
     engine: { title: 'Engine and tanks', text: 'They weigh on the trailer when full.' },
     remarks: { title: 'Remarks', text: '' },
   },
