@@ -1,4 +1,4 @@
-import type { Check, Found } from '../checks/check'
+import type { Check, Found, Outcome } from '../checks/check'
 import { askedValues } from '../checks/asked-fields'
 import { positionsOf } from '../checks/positions'
 import { depthOf, walkRoundChecks } from '../checks/depth'
@@ -51,6 +51,12 @@ export const askedChecks = (
   )
 }
 
+/** By when a finding is due. A fail of the surveyor's own, over a milder judgement, is due at once: the judge's date was for something lesser. */
+const dueBy = (verdict: Verdict, outcome: Outcome | undefined): ByWhen | undefined => {
+  if (verdict !== 'fail' && verdict !== 'advisory') return undefined
+  return verdict === 'fail' && outcome?.verdict !== 'fail' ? 'before it is towed' : (outcome?.by ?? 'before next trip')
+}
+
 /** Judges one answer. Pure: the same answer gives the same verdict for ever. */
 export const assessOne = (check: Check, position: string, answer: Answer | undefined, facts: Omit<SurveyFacts, 'answers' | 'purpose'>): Assessed => {
   const base = { key: placeKey(check.id, position), check, position, answer }
@@ -60,8 +66,7 @@ export const assessOne = (check: Check, position: string, answer: Answer | undef
   if (found !== undefined && outcome === undefined) throw new Error(`check ${check.id} has no outcome ${found.outcome}`)
   const verdict = answer?.overrule?.verdict ?? outcome?.verdict
   if (verdict === undefined) return { ...base, found: undefined, judged: undefined, verdict: 'not seen', by: undefined, open: true }
-  const isFinding = verdict === 'fail' || verdict === 'advisory'
-  return { ...base, found, judged: outcome?.verdict, verdict, by: isFinding ? (outcome?.by ?? 'before next trip') : undefined, open: false }
+  return { ...base, found, judged: outcome?.verdict, verdict, by: dueBy(verdict, outcome), open: false }
 }
 
 export const assess = (catalogue: readonly Check[], facts: SurveyFacts): Assessed[] =>

@@ -38,7 +38,7 @@ export const lampChecks: readonly Check[] = [
       works: passed,
       dim: advisory('before next trip'),
       'water inside': advisory('within a month'),
-      'lens broken': failed('before next trip'),
+      'lens broken': failed('before it is towed'),
       'wrong colour': failed('before next trip'),
       dead: failed('before it is towed'),
       'dead, lesser': failed('before next trip'),

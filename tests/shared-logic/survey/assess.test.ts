@@ -69,7 +69,7 @@ describe('a survey', () => {
 
   it('lets the surveyor overrule, and keeps what was judged', () => {
     const up = assessOne(latch, 'rig', answered({ condition: 'stiff' }, { overrule: { verdict: 'fail', reason: 'Jumped off in the yard' } }), facts({}))
-    expect(up).toMatchObject({ judged: 'advisory', verdict: 'fail', by: 'before next trip' })
+    expect(up).toMatchObject({ judged: 'advisory', verdict: 'fail', by: 'before it is towed' })
     const down = assessOne(latch, 'rig', answered({ condition: 'stiff' }, { overrule: { verdict: 'pass', reason: 'Freed and oiled' } }), facts({}))
     expect(down).toMatchObject({ judged: 'advisory', verdict: 'pass', by: undefined })
   })

@@ -27,7 +27,7 @@ export const lampWords: StationCheckWords = {
       works: { option: 'Works', because: 'The lamp works.' },
       dim: { option: 'Dim', because: 'The lamp is dim.', remedy: 'Clean the lens, then measure the voltage at the lamp and its earth.' },
       'water inside': { option: 'Water inside', because: 'The lamp works, but water stands in it.', remedy: 'Dry and seal it, or renew it, within a month.' },
-      'lens broken': { option: 'Lens broken', because: 'The lens is broken.', remedy: 'Renew lens or lamp before the next trip.' },
+      'lens broken': { option: 'Lens broken', because: 'The lens is broken.', remedy: 'Renew lens or lamp before it is towed.' },
       'wrong colour': { option: 'Wrong colour', because: 'The lamp shows the wrong colour.', remedy: 'Fit the right lens or lamp before the next trip.' },
       dead: { option: 'Dead', because: 'The lamp does not work.', remedy: 'Test bulb, feed and earth, and mend it before it is towed.' },
       'dead, lesser': { because: 'The lamp does not work.', remedy: 'Test bulb, feed and earth, and mend it before the next trip.' },
