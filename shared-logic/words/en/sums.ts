@@ -152,7 +152,7 @@ export const sumsWords = {
     heaviest: 'The marked D-value allows a trailer of {mass} behind this vehicle.',
     dc: 'Dc-value needed, by the load on the axles: {needed}.',
     v: 'V-value needed {needed}; marked {marked}: {standing}',
-    class: 'The maximum mass calls for coupler {class}: {standing}',
+    class: 'The maximum mass calls for a coupler of class {class}: {standing}',
     classEnds: 'Above 10,000 lb the coupler classes end: the coupling’s own plate decides.',
     leastBall: 'Smallest ball {ball}.',
     chainsNeed: 'Chains: each at least {each} by the strict reading, {together} all together by the federal benchmark.',

@@ -1,6 +1,7 @@
 import type { TieDownAdvisory } from '../../lashing/advise'
 import type { DirectionHold, Standing } from '../../lashing/direction-hold'
 import type { StrapToBuy, TieDownPlan } from '../../lashing/plan'
+import { isUnder } from '../../rules/beyond'
 import { measured, type UnitSystem } from '../../units/quantity'
 import { saySource } from '../check-sentences'
 import type { Words } from '../en'
@@ -72,7 +73,7 @@ export const sayTieDown = (words: Words, plan: TieDownPlan, units: UnitSystem): 
       ...sayRules(words, plan, units),
       ...(governing?.directions.map((hold): SumsLine => ({ text: sayHold(words, hold, units), verdict: verdicts[hold.standing] })) ?? []),
       ...plan.advisories.map((advisory): SumsLine => ({ text: sayAdvice(words, plan, advisory, units), verdict: 'advisory' })),
-      ...plan.toBuy.map((strap): SumsLine => ({ text: sayToBuy(words, plan, strap, units) })),
+      ...plan.toBuy.filter(({ index, neededN }) => isUnder(plan.straps[index]?.limitN ?? 0, neededN)).map((strap): SumsLine => ({ text: sayToBuy(words, plan, strap, units) })),
       ...sayWaits(words, plan.waitsFor, units),
     ],
     formula: governing === undefined ? said.equalTension : `${said.methods[governing.method.id].formula} ${said.equalTension}`,
