@@ -1,6 +1,6 @@
 import { engineForms, hullMaterials } from '../../shared-logic/rig/boat'
 import {
-  brakeForms, couplerClasses, frameMaterials, hubLubrications, hullSupports, lampForms, markets, suspensions, trailerBrakes, tyreSchema, winchForms, wirePlugs,
+  brakeForms, couplerClasses, exposures, frameMaterials, hubLubrications, hullSupports, lampForms, markets, suspensions, trailerBrakes, tyreSchema, winchForms, wirePlugs,
 } from '../../shared-logic/rig/trailer'
 import type { Quantity } from '../../shared-logic/units/quantity'
 import type { rigWords } from '../../shared-logic/words/en/screens/rig'
@@ -66,7 +66,7 @@ export const rigGroups: readonly RigGroup[] = [
       quantity('trailer.maximumMassKg', 'mass'), quantity('trailer.massKg', 'mass'), quantity('trailer.axleRatingKg', 'mass'),
     ],
   },
-  { id: 'frame', fields: [choice('trailer.frame', frameMaterials), quantity('trailer.lengthM', 'length'), quantity('trailer.widthM', 'length'), quantity('trailer.ballToAxleM', 'length')] },
+  { id: 'frame', fields: [choice('trailer.frame', frameMaterials), choice('trailer.exposure', exposures), quantity('trailer.lengthM', 'length'), quantity('trailer.widthM', 'length'), quantity('trailer.ballToAxleM', 'length')] },
   { id: 'axles', fields: [count('trailer.axleCount'), choice('trailer.suspension', suspensions), choice('trailer.hubLubrication', hubLubrications)] },
   { id: 'brakes', fields: [choice('trailer.brakes', trailerBrakes), { ...choice('trailer.brakeForm', brakeForms), when: isBraked }, { ...count('trailer.brakedAxleCount'), when: isBraked }] },
   { id: 'coupler', fields: [{ kind: 'list', path: 'trailer.coupler', options: couplerClasses, width: 'third' }, quantity('trailer.ballDiameterM', 'smallLength'), flag('trailer.jack')] },

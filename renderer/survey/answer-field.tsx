@@ -1,6 +1,7 @@
 import type { ReactNode } from 'react'
 import type { Field } from '../../shared-logic/checks/check'
-import type { FieldValue, Spot } from '../../shared-logic/survey/answer'
+import type { FieldValue } from '../../shared-logic/survey/answer'
+import type { Spot } from '../../shared-logic/survey/spot'
 import { assertNever } from '../../shared-logic/assert-never'
 import { DateField } from '../parts/date-field'
 import { NumberField } from '../parts/number-field'

@@ -1,5 +1,5 @@
 import { useState } from 'react'
-import { spotSchema, type Spot } from '../../shared-logic/survey/answer'
+import { spotSchema, type Spot } from '../../shared-logic/survey/spot'
 import { Button } from '../parts/button'
 import { Dialog } from '../parts/dialog'
 import { QuantityField } from '../parts/quantity-field'

@@ -1,5 +1,5 @@
 import { useState } from 'react'
-import type { Spot } from '../../shared-logic/survey/answer'
+import type { Spot } from '../../shared-logic/survey/spot'
 import { formatQuantity } from '../../shared-logic/units/convert'
 import type { UnitSystem } from '../../shared-logic/units/quantity'
 import { say } from '../../shared-logic/words/say'

@@ -22,6 +22,7 @@ const trailerRows: readonly Row<Trailer>[] = [
   ['trailer.identificationNumber', ({ identificationNumber }) => identificationNumber],
   ['trailer.registration', ({ registration }) => registration],
   ['trailer.frame', ({ frame }) => frame],
+  ['trailer.exposure', ({ exposure }) => exposure],
   ['trailer.massKg', ({ massKg }, context) => shown('mass', massKg, context)],
   ['trailer.maximumMassKg', ({ maximumMassKg }, context) => shown('mass', maximumMassKg, context)],
   ['trailer.axleRatingKg', ({ axleRatingKg }, context) => shown('mass', axleRatingKg, context)],

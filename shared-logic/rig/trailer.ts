@@ -14,6 +14,8 @@ export const hullSupports = ['bunks', 'rollers', 'bunks and rollers'] as const
 export const winchForms = ['hand, strap', 'hand, cable', 'electric, strap', 'electric, cable', 'none'] as const
 export const lampForms = ['LED', 'bulbs'] as const
 export const wirePlugs = ['4 flat', '5 flat', '7 blade', '7 round', '13 round'] as const
+/** Where it lives and what it is dipped in; decides how fast zinc goes. */
+export const exposures = ['inland', 'inland, fresh water', 'coast', 'salt water, rinsed', 'salt water, not rinsed'] as const
 export const markets = ['north america', 'europe', 'elsewhere'] as const
 
 /** A tyre as marked on its sidewall. Load index is the first (single fitting) number. */
@@ -63,6 +65,7 @@ export const trailerSchema = z.object({
   lamps: z.enum(lampForms).optional(),
   plug: z.enum(wirePlugs).optional(),
   jack: z.boolean().optional(),
+  exposure: z.enum(exposures).optional(),
   /** Asked while no boat is described: whether one lies on the trailer at all. */
   carriesBoat: z.boolean().optional(),
 })

@@ -1,4 +1,4 @@
-import type { Spot } from '../survey/answer'
+import type { Spot } from '../survey/spot'
 import { isOver, isUnder } from './beyond'
 import { acrossOf, corrosionLimits as limits } from './corrosion-limits'
 

@@ -1,18 +1,6 @@
 import { z } from 'zod'
+import { spotSchema } from './spot'
 import { verdictSchema } from './verdict'
-
-/** One corroded place. Areas m2, depths m; `faceAreaM2` is the area of the face the spot lies on. */
-export const spotSchema = z.object({
-  id: z.string().min(1).max(40),
-  place: z.string().trim().min(1).max(120),
-  material: z.enum(['galvanized steel', 'painted steel', 'bare steel', 'aluminium']),
-  kind: z.enum(['red rust', 'white product', 'pitting', 'blister', 'scale', 'galvanic', 'crevice', 'hole']),
-  areaM2: z.number().positive().max(20).optional(),
-  faceAreaM2: z.number().positive().max(50).optional(),
-  pitDepthM: z.number().nonnegative().max(0.05).optional(),
-  wallM: z.number().positive().max(0.05).optional(),
-})
-export type Spot = z.infer<typeof spotSchema>
 
 /** What one field of a check was answered with: a choice or text, a number in SI, a flag, or corroded spots. */
 export const fieldValueSchema = z.union([z.string().max(400), z.number(), z.boolean(), z.array(spotSchema).max(60)])

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest'
 import { degreeOfRusting, protectionFormula, protectionRating, rustGrade } from '../../shared-logic/rules/corrosion-grades'
 import { acrossOf, corrosionLimits } from '../../shared-logic/rules/corrosion-limits'
 import { gradeSpot, gravestSpot } from '../../shared-logic/rules/spot-grading'
-import type { Spot } from '../../shared-logic/survey/answer'
+import type { Spot } from '../../shared-logic/survey/spot'
 
 describe('degrees of rusting, ISO 4628-3', () => {
   it.each([

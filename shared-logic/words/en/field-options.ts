@@ -1,6 +1,7 @@
 /** What the register's choices are called, by the field's dotted path: the form, the rig's page and the report use the same ones. */
 export const fieldOptions: Readonly<Record<string, Readonly<Record<string, string>>>> = {
   'trailer.frame': { 'galvanized steel': 'Galvanized steel', 'painted steel': 'Painted steel', aluminium: 'Aluminium' },
+  'trailer.exposure': { inland: 'Inland, dry', 'inland, fresh water': 'Inland, fresh water', coast: 'By the coast', 'salt water, rinsed': 'Salt water, rinsed each time', 'salt water, not rinsed': 'Salt water, not rinsed' },
   'trailer.market': { 'north america': 'North America', europe: 'Europe', elsewhere: 'Elsewhere' },
   'trailer.axleCount': { 1: 'One', 2: 'Two', 3: 'Three' },
   'trailer.suspension': { 'leaf springs': 'Leaf springs', 'torsion arms': 'Torsion arms', 'coil springs': 'Coil springs', none: 'None' },

@@ -16,6 +16,7 @@ export const fields: Readonly<Record<string, string>> = {
   'trailer.market': 'Built for',
   'trailer.registration': 'Registration',
   'trailer.frame': 'Frame material',
+  'trailer.exposure': 'Where it is kept and used',
   'trailer.massKg': 'Unladen mass',
   'trailer.maximumMassKg': 'Maximum mass, trailer and load',
   'trailer.axleRatingKg': 'Rating of each axle',

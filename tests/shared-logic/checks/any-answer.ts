@@ -3,7 +3,8 @@ import type { Check, Field } from '../../../shared-logic/checks/check'
 import { rigSchema, type Rig } from '../../../shared-logic/rig/rig'
 import * as trailers from '../../../shared-logic/rig/trailer'
 import { engineForms, hullMaterials } from '../../../shared-logic/rig/boat'
-import { spotSchema, type FieldValue, type FieldValues } from '../../../shared-logic/survey/answer'
+import type { FieldValue, FieldValues } from '../../../shared-logic/survey/answer'
+import { spotSchema } from '../../../shared-logic/survey/spot'
 
 /** The day every random survey is made on. */
 export const surveyDate = '2025-06-01'

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import type { Spot } from '../../../shared-logic/survey/answer'
+import type { Spot } from '../../../shared-logic/survey/spot'
 import { askedOf } from './asked-of'
 import { expectCase, expectChoices, expectEveryOutcomeReached, judged, type ByVerdict, type Case, type Situation } from './judged'
 

@@ -127,7 +127,7 @@ export const surveyWords = {
     pitOverWall: 'A pit cannot be deeper than the wall.',
     keep: 'Keep the spot',
     cancel: 'Cancel',
-    materials: { 'galvanized steel': 'Galvanized steel', 'painted steel': 'Painted steel', 'bare steel': 'Bare steel', aluminium: 'Aluminium' },
+    materials: { 'galvanized steel': 'Galvanized steel', 'painted over zinc': 'Painted over zinc', 'zinc-plated steel': 'Zinc-plated steel', 'painted steel': 'Painted steel', 'bare steel': 'Bare steel', aluminium: 'Aluminium' },
     kinds: {
       'red rust': 'Red rust',
       'white product': 'White product',
@@ -136,6 +136,7 @@ export const surveyWords = {
       scale: 'Scale',
       galvanic: 'Galvanic, at a joint of two metals',
       crevice: 'Crevice',
+      weld: 'At a weld',
       hole: 'Hole',
     },
     deep: '{depth} deep',
