@@ -17,22 +17,20 @@ export const sumsFileSchema = z.strictObject({
 export type SumsFile = z.infer<typeof sumsFileSchema>
 
 /** Fields carry their SI unit in their name. */
-const endings: Readonly<Record<string, Quantity>> = { Kg: 'mass', M: 'length', M3: 'volume', Pa: 'pressure', N: 'force' }
+const endings: Readonly<Record<string, Quantity>> = { Kg: 'mass', M: 'length', M3: 'volume', Pa: 'pressure', N: 'force', Rad: 'angle' }
 
-/** What a text in this field is read as; undefined for fields that take no unit. A rate is a mass over a length: its SI number alone is taken. */
-const quantityOf = (field: string): Quantity | undefined => (field.endsWith('KgPerM') ? undefined : endings[/[a-z](Kg|M3|M|Pa|N)$/.exec(field)?.[1] ?? ''])
+/** What a text in this field is read as; undefined for fields that take no unit. */
+const quantityOf = (field: string): Quantity | undefined => {
+  if (field === 'fill') return 'ratio'
+  return field.endsWith('KgPerM') ? 'springRate' : endings[/[a-z](Kg|M3|M|Pa|N|Rad)$/.exec(field)?.[1] ?? '']
+}
 
-const angle = /^\s*([-−]?\d+(?:[.,]\d+)?)\s*(?:°|deg|degrees?)\s*$/i
 const onlyNumber = /^[\s\d.,−+/-]*$/
 
 const notRead = (path: string, written: string, known: string): never => refuse('sums.unit-not-read', { written, known }, path)
 
 const readText = (field: string, path: string, written: string): unknown => {
-  if (field.endsWith('Rad')) {
-    const degrees = angle.exec(written)?.[1]
-    return degrees === undefined ? notRead(path, written, '°') : (Number(degrees.replace(',', '.').replace('−', '-')) * Math.PI) / 180
-  }
-  const quantity = field === 'fill' ? 'ratio' : quantityOf(field)
+  const quantity = quantityOf(field)
   if (quantity === undefined) return written
   const known = units[quantity].map(({ symbol }) => symbol).join(', ')
   const parsed = onlyNumber.test(written) ? undefined : parseQuantity(written, quantity, 'metric')

@@ -1,5 +1,6 @@
 import type { Quantity, UnitSystem } from './quantity'
 import { shownIn, units, type Unit } from './unit-table'
+import { readTerms, type WrittenTerm } from './written-terms'
 
 const findUnit = (quantity: Quantity, written: string): Unit | undefined => {
   const exact = units[quantity].find((unit) => unit.symbol === written)
@@ -19,7 +20,7 @@ export const shownUnit = (quantity: Quantity, system: UnitSystem): Unit => {
   return unit
 }
 
-/** '12.7 mm', '0.5 in', '1,974 kg': rounded for reading, never for reckoning. A minus is a true minus sign. */
+/** '12.7 mm', '0.5 in', '1,974 kg', '45°': rounded for reading, never for reckoning. A minus is a true minus sign. */
 export const formatQuantity = (quantity: Quantity, si: number, system: UnitSystem): string => {
   const shown = shownIn[system][quantity]
   const value = fromSi(si, shownUnit(quantity, system))
@@ -27,7 +28,7 @@ export const formatQuantity = (quantity: Quantity, si: number, system: UnitSyste
   const [whole = '0', fraction] = Math.abs(rounded).toString().split('.')
   const grouped = quantity === 'years' ? whole : whole.replace(/\B(?=(\d{3})+$)/g, ',')
   const number = `${rounded < 0 ? '−' : ''}${grouped}${fraction ? `.${fraction}` : ''}`
-  return shown.symbol === '%' ? `${number} %` : `${number} ${shown.symbol}`
+  return shown.symbol === '°' ? `${number}°` : `${number} ${shown.symbol}`
 }
 
 /** What was wrong with a written quantity; the sentence stands in the words under `refusals`. */
@@ -35,46 +36,39 @@ export type QuantityProblem =
   | { readonly code: 'quantity.empty' }
   | { readonly code: 'quantity.not-a-number'; readonly written: string }
   | { readonly code: 'quantity.unknown-unit'; readonly unit: string; readonly known: string }
+  | { readonly code: 'quantity.no-unit-after'; readonly written: string; readonly number: string; readonly known: string }
 
 export type ParsedQuantity = { readonly ok: true; readonly si: number } | { readonly ok: false; readonly problem: QuantityProblem }
 
-/** A decimal, a fraction, or a whole number with a fraction: '1.6', '1,5', '3/8', '1-3/4', '1 3/4', '4,500'. */
-const number = String.raw`[-−+]?(?:\d+(?:[ -]\d+\/\d+)|\d+\/\d+|\d{1,3}(?:,\d{3})+(?:\.\d+)?|\d+(?:[.,]\d+)?|[.,]\d+)`
-const term = new RegExp(String.raw`^\s*(${number})\s*([^\d\s+\-−][^\d]*?)?\s*(?=$|\d)`)
+const refused = (problem: QuantityProblem): ParsedQuantity => ({ ok: false, problem })
 
-const readNumber = (written: string): number => {
-  const negative = /^[-−]/.test(written)
-  const bare = written.replace(/^[-−+]/, '')
-  const mixed = /^(?:(\d+)[ -])?(\d+)\/(\d+)$/.exec(bare)
-  const value = mixed
-    ? Number(mixed[1] ?? 0) + Number(mixed[2]) / Number(mixed[3])
-    : Number(/^\d{1,3}(,\d{3})+(\.\d+)?$/.test(bare) ? bare.replaceAll(',', '') : bare.replace(',', '.'))
-  return negative ? -value : value
+/** The unit of a number that has none: at the beginning the reader's own, after feet inches that do not make another foot; else nobody can tell. */
+const unitOfBare = (quantity: Quantity, system: UnitSystem, before: Unit | undefined, value: number): Unit | undefined => {
+  if (before === undefined) return shownUnit(quantity, system)
+  return before.symbol === 'ft' && value < 12 ? findUnit(quantity, 'in') : undefined
 }
 
+/** A minus before the first number goes for the whole: −5 ft 6 in. */
+const isMinus = ([first]: readonly WrittenTerm[]): boolean => first !== undefined && (first.value < 0 || Object.is(first.value, -0))
+
 /**
- * Reads a quantity as people write it: '3/8 in', '1.6 mm', '4500 lb', '2.04 t', '5 ft 7 in', '18 gal'.
- * A number without a unit is taken in the unit shown for `system`. Answers the SI value, or what was wrong.
+ * Reads a quantity as people write it: '3/8 in', '1.6 mm', '4500 lb', '2.04 t', '5 ft 7 in', '6 ft 9', '18 gal', '45°'.
+ * A number without a unit is taken in the unit shown for `system`, after feet in inches. Answers the SI value, or what was wrong.
  */
 export const parseQuantity = (written: string, quantity: Quantity, system: UnitSystem): ParsedQuantity => {
-  let rest = written.trim()
-  if (rest === '') return { ok: false, problem: { code: 'quantity.empty' } }
+  if (written.trim() === '') return refused({ code: 'quantity.empty' })
+  const notANumber = refused({ code: 'quantity.not-a-number', written })
+  const terms = readTerms(written.trim(), (name) => findUnit(quantity, name))
+  const known = units[quantity].map(({ symbol }) => symbol).join(', ')
+  if (terms === undefined) return notANumber
   let si = 0
-  let terms = 0
-  let negative = false
-  while (rest !== '') {
-    const match = term.exec(rest)
-    const value = match?.[1] === undefined ? Number.NaN : readNumber(match[1])
-    if (!match || !Number.isFinite(value)) return { ok: false, problem: { code: 'quantity.not-a-number', written } }
-    const name = match[2]?.trim()
-    if (name === undefined && (terms > 0 || match[0].length < rest.length)) return { ok: false, problem: { code: 'quantity.not-a-number', written } }
-    const unit = name === undefined ? shownUnit(quantity, system) : findUnit(quantity, name)
-    if (!unit) return { ok: false, problem: { code: 'quantity.unknown-unit', unit: name ?? '', known: units[quantity].map((known) => known.symbol).join(', ') } }
-    if (terms > 0 && (unit.offset !== undefined || value < 0)) return { ok: false, problem: { code: 'quantity.not-a-number', written } }
-    negative = negative || value < 0 || Object.is(value, -0)
-    si += terms > 0 && negative ? -toSi(value, unit) : toSi(value, unit)
-    terms += 1
-    rest = rest.slice(match[0].length)
+  let last: Unit | undefined
+  for (const { value, text, name } of terms) {
+    const unit = name === undefined ? unitOfBare(quantity, system, last, value) : findUnit(quantity, name)
+    if (!unit) return refused(name === undefined ? { code: 'quantity.no-unit-after', written, number: text, known } : { code: 'quantity.unknown-unit', unit: name, known })
+    if (last !== undefined && (unit.offset !== undefined || value < 0)) return notANumber
+    si += isMinus(terms) && last !== undefined ? -toSi(value, unit) : toSi(value, unit)
+    last = unit
   }
   return { ok: true, si }
 }

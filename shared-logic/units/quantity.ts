@@ -5,11 +5,12 @@ import { z } from 'zod'
  * mass kg; length m (metres and feet when shown); smallLength m (mm, inches); thickness m (micrometres, mils);
  * area m2 (cm2, sq in); volume m3 (litres, gallons); pressure Pa (kPa or bar, psi); temperature degC (degC, degF);
  * temperatureRise K (K, degF); force N; torque N·m; voltage V; duration s (min); months (count of months);
- * distance m (km, miles); ratio 1 (percent); rate 1/min.
+ * distance m (km, miles); ratio 1 (percent); rate 1/min; angle rad (degrees);
+ * springRate kg/m (kg/mm, lb/in): load taken up for each length pressed in.
  */
 export const quantities = [
   'mass', 'length', 'smallLength', 'thickness', 'area', 'volume', 'pressure', 'temperature', 'temperatureRise',
-  'force', 'torque', 'voltage', 'duration', 'months', 'distance', 'ratio', 'rate', 'years',
+  'force', 'torque', 'voltage', 'duration', 'months', 'distance', 'ratio', 'rate', 'years', 'angle', 'springRate',
 ] as const
 export const quantitySchema = z.enum(quantities)
 export type Quantity = z.infer<typeof quantitySchema>

@@ -51,6 +51,8 @@ export const units: Readonly<Record<Quantity, readonly Unit[]>> = {
   years: [unit('years', 1, ['year', 'yr', 'y']), unit('months', 1 / 12, ['month', 'mo'])],
   ratio: [unit('%', 0.01, ['percent', 'per cent'])],
   rate: [unit('per min', 1, ['/min', 'per minute', 'fpm'])],
+  angle: [unit('°', Math.PI / 180, ['deg', 'degs', 'degree', 'degrees']), unit('rad', 1)],
+  springRate: [unit('kg/mm', 1000), unit('kg/cm', 100), unit('kg/m', 1), unit('lb/in', poundKg / inchM, ['lbs/in', 'lbf/in']), unit('lb/ft', poundKg / footM), unit('N/mm', 1000 / standardGravity)],
 }
 
 /** The unit a quantity is shown in, and the decimals that go with it. */
@@ -64,13 +66,13 @@ export const shownIn: Readonly<Record<UnitSystem, Readonly<Record<Quantity, Show
     area: { symbol: 'cm²', decimals: 1 }, volume: { symbol: 'L', decimals: 0 }, pressure: { symbol: 'kPa', decimals: 0 }, temperature: { symbol: '°C', decimals: 0 },
     temperatureRise: { symbol: 'K', decimals: 0 }, force: { symbol: 'N', decimals: 0 }, torque: { symbol: 'N·m', decimals: 0 }, voltage: { symbol: 'V', decimals: 2 },
     duration: { symbol: 'min', decimals: 1 }, months: { symbol: 'months', decimals: 0 }, distance: { symbol: 'km', decimals: 0 }, ratio: { symbol: '%', decimals: 2 },
-    rate: { symbol: 'per min', decimals: 0 }, years: { symbol: 'years', decimals: 1 },
+    rate: { symbol: 'per min', decimals: 0 }, years: { symbol: 'years', decimals: 1 }, angle: { symbol: '°', decimals: 1 }, springRate: { symbol: 'kg/mm', decimals: 2 },
   },
   us: {
     mass: { symbol: 'lb', decimals: 0 }, length: { symbol: 'ft', decimals: 2 }, smallLength: { symbol: 'in', decimals: 3 }, thickness: { symbol: 'mil', decimals: 1 },
     area: { symbol: 'sq in', decimals: 2 }, volume: { symbol: 'gal', decimals: 1 }, pressure: { symbol: 'psi', decimals: 0 }, temperature: { symbol: '°F', decimals: 0 },
     temperatureRise: { symbol: '°F', decimals: 0 }, force: { symbol: 'lbf', decimals: 0 }, torque: { symbol: 'ft·lb', decimals: 0 }, voltage: { symbol: 'V', decimals: 2 },
     duration: { symbol: 'min', decimals: 1 }, months: { symbol: 'months', decimals: 0 }, distance: { symbol: 'mi', decimals: 0 }, ratio: { symbol: '%', decimals: 2 },
-    rate: { symbol: 'per min', decimals: 0 }, years: { symbol: 'years', decimals: 1 },
+    rate: { symbol: 'per min', decimals: 0 }, years: { symbol: 'years', decimals: 1 }, angle: { symbol: '°', decimals: 1 }, springRate: { symbol: 'lb/in', decimals: 0 },
   },
 }

@@ -71,6 +71,7 @@ export const refusals: Readonly<Record<string, string>> = {
   'photograph.too-many-pixels': '“{name}” has more than {megapixels} million pixels. Export it smaller.',
   'program.fault': 'Something went wrong inside the program. Nothing was kept of this; what was kept before is kept.',
   'quantity.empty': 'Nothing was entered. Enter a number with its unit, or mark it as not seen.',
+  'quantity.no-unit-after': '“{written}”: the {number} at the end has no unit. Write its unit behind it ({known}), or leave it away.',
   'quantity.not-a-number': '“{written}” is not a number. Write it like 1.6 mm or 3/8 in.',
   'quantity.unknown-unit': '“{unit}” is not a unit known here. Use one of {known}.',
   'report.file-damaged': 'The file of report {number} is gone or was changed since it was issued, so it is not shown. Issue a new revision, or bring the file back from a copy of the yard’s folder.',

@@ -30,6 +30,20 @@ describe('a quantity as people write it', () => {
     ['10 ft lb', 'torque', 13.558179],
     ['15 min', 'duration', 900],
     ['12.5 %', 'ratio', 0.125],
+    ['6 ft 9', 'length', 2.0574],
+    ['6 ft 9 1/2', 'length', 2.0701],
+    ['6ft9', 'length', 2.0574],
+    ["6' 9", 'length', 2.0574],
+    ["6'-9\"", 'length', 2.0574],
+    ['-6 ft 9', 'length', -2.0574],
+    ['5ft7in', 'length', 1.7018],
+    ['3 m2', 'area', 3],
+    ['0.5 m3', 'volume', 0.5],
+    ['3 per min', 'rate', 3],
+    ['1200 lbf', 'force', 5337.865_938_313],
+    ['45°', 'angle', 0.785_398_163],
+    ['45 degrees', 'angle', 0.785_398_163],
+    ['250 lb/in', 'springRate', 4464.491_831],
   ] as const)('%s of %s is %f in SI', (written, quantity, expected) => {
     expect(si(written, quantity)).toBeCloseTo(expected, 6)
   })
@@ -45,9 +59,25 @@ describe('a quantity as people write it', () => {
     ['3 4 5', 'quantity.not-a-number'],
     ['12 stone', 'quantity.unknown-unit'],
     ['--3 kg', 'quantity.not-a-number'],
+    ['3,4,5', 'quantity.not-a-number'],
+    ['5 kg -2 kg', 'quantity.not-a-number'],
+    ['1200 lbf1', 'quantity.unknown-unit'],
+    ['12 kg2', 'quantity.unknown-unit'],
+    ['12 lb 6', 'quantity.no-unit-after'],
   ] as const)('“%s” is refused as %s', (written, code) => {
     const parsed = parseQuantity(written, 'mass', 'metric')
     expect(parsed.ok ? 'taken' : parsed.problem.code).toBe(code)
+  })
+
+  it('tells the unit that is not known as it was typed', () => {
+    expect(parseQuantity('1200 lbf1', 'force', 'us')).toEqual({ ok: false, problem: { code: 'quantity.unknown-unit', unit: 'lbf1', known: 'N, kN, daN, lbf' } })
+    expect(parseQuantity('12 stone 4 lb', 'mass', 'us')).toMatchObject({ problem: { unit: 'stone' } })
+  })
+
+  it('takes a bare number behind feet as inches, unless it makes another foot', () => {
+    expect(parseQuantity('6 ft 13', 'length', 'us')).toMatchObject({ problem: { code: 'quantity.no-unit-after', number: '13' } })
+    expect(parseQuantity('6 m 13', 'length', 'us')).toMatchObject({ problem: { code: 'quantity.no-unit-after', number: '13' } })
+    expect(parseQuantity('6 ft 9 2', 'length', 'us')).toMatchObject({ problem: { code: 'quantity.not-a-number' } })
   })
 
   it('is shown in the reader’s unit, grouped and rounded for reading', () => {
@@ -56,6 +86,7 @@ describe('a quantity as people write it', () => {
     expect(formatQuantity('smallLength', 0.00159, 'metric')).toBe('1.59 mm')
     expect(formatQuantity('smallLength', 0.0015875, 'us')).toBe('0.063 in')
     expect(formatQuantity('temperature', -5, 'metric')).toBe('−5 °C')
+    expect(formatQuantity('angle', Math.PI / 4, 'us')).toBe('45°')
   })
 })
 
