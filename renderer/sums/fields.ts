@@ -70,6 +70,6 @@ export const tieDownInputs: SumsGroup = {
   id: 'tieDown',
   inputs: [
     { kind: 'choice', path: 'tieDown.supportSurface', options: supportSurfaces, words: 'surfaces' }, { kind: 'quantity', path: 'tieDown.friction', quantity: 'ratio' },
-    { kind: 'flag', path: 'tieDown.bowStopBlocks' }, force('tieDown.bowStopRatedN'),
+    { kind: 'flag', path: 'tieDown.bowStopBlocks' }, force('tieDown.bowStopRatedN'), { kind: 'flag', path: 'tieDown.winchStrapCounts' },
   ],
 }

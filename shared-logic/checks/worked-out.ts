@@ -1,11 +1,12 @@
 import { tieDownPlanOf, type TieDownPlan } from '../lashing/plan'
+import { isTiedown } from '../lashing/tiedowns'
 import type { Rig } from '../rig/rig'
 import type { RuleBook } from '../rules/rule-book'
 import { defaultSumsSettings } from '../sums/settings'
 import { sumsOf, type Sums } from '../sums/sums'
 import type { JudgeContext } from './check'
 
-/** What the rig's record gives the judges: its sums, its tie-down plan, and the plan without the winch strap, which is no tie-down. */
+/** What the rig's record gives the judges: its sums, its tie-down plan, and the plan without the winch strap where that is not counted among the tiedowns. */
 interface WorkedOut {
   readonly sums: Sums
   readonly plan: TieDownPlan
@@ -15,7 +16,10 @@ interface WorkedOut {
 /** A rig is never changed in place, so its sums are worked out once, however many checks ask for them. */
 const kept = new WeakMap<Rig, Map<RuleBook, WorkedOut>>()
 
-const withoutWinchStrap = (rig: Rig): Rig => (rig.tieDown ? { ...rig, tieDown: { ...rig.tieDown, straps: rig.tieDown.straps.filter(({ place }) => place !== 'winch') } } : rig)
+const withoutWinchStrap = (rig: Rig): Rig => {
+  const { tieDown } = rig
+  return tieDown ? { ...rig, tieDown: { ...tieDown, straps: tieDown.straps.filter((strap) => isTiedown(strap, tieDown)) } } : rig
+}
 
 /** The sums judges take their figures from, by the usual margins: a verdict does not hang on a desk's settings. */
 export const workedOut = ({ rig, ruleBook }: Pick<JudgeContext, 'rig' | 'ruleBook'>): WorkedOut => {

@@ -36,6 +36,8 @@ export interface DirectionHold {
   readonly share: number
   readonly standing: Standing
   readonly straps: readonly StrapPart[]
+  /** What of it the winch strap holds; absent where it holds nothing this way. */
+  readonly byWinchN?: number
   /** Least the bow stop and its post must bear, where straps and friction leave something to it. */
   readonly stopMustBearN?: number
   /** Rating each of the straps that hold this way would need, all alike; absent where none does. */
@@ -102,11 +104,13 @@ export const holdIn = (direction: PullDirection, inputs: HoldInputs, method: Met
   const leftToStopN = neededN - strapsN - frictionN
   const pressingN = strapsN - parts.reduce((sum, part) => sum + part.holdsN, 0)
   const factors = parts.reduce((sum, { factor }) => sum + factor, 0)
+  const byWinchN = parts.reduce((sum, { index, holdsN }) => (inputs.straps.find((strap) => strap.index === index)?.strap.place === 'winch' ? sum + holdsN : sum), 0)
   return {
     direction, neededN, strapsN, frictionN, bowStopN, heldN,
     share: heldN / neededN,
     standing: standingOf(direction, isOver(neededN, heldN), inputs, method),
     straps: parts,
+    ...(byWinchN > 0 && { byWinchN }),
     ...(stopBlocks && leftToStopN > 0 && { stopMustBearN: leftToStopN }),
     ...(factors > 0 && { ratingEachN: Math.max(0, neededN - frictionN - bowStopN - pressingN) / factors }),
   }

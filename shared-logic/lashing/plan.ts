@@ -10,6 +10,7 @@ import { pullDirections, type PullDirection } from './geometry'
 import { methodsOf, type Method } from './methods'
 import { plannedStrap, type PlannedStrap } from './planned-strap'
 import { lashingSources } from './sources'
+import { isTiedown } from './tiedowns'
 import { ratingToBuyN, strapsThatWouldDo, type StrapsThatWouldDo } from './would-do'
 
 /** The forces by one method, a row a direction, and what would do where a direction is not held. */
@@ -38,6 +39,8 @@ export interface TieDownPlan {
   readonly advisories: readonly TieDownAdvisory[]
   /** The governing method first; empty without a mass. */
   readonly methods: readonly MethodSum[]
+  /** A winch strap is recorded and left out of aggregate and number; in the forces it counts. */
+  readonly winchLeftOut: boolean
   readonly aggregate?: AggregateSum
   readonly count?: CountSum
   /** The direction with the least share of its need held, by the governing method. */
@@ -69,8 +72,9 @@ const chiefFactor = 0.5
 
 const toBuyOf = (straps: readonly PlannedStrap[], governing: MethodSum | undefined, aggregate: AggregateSum | undefined, ruleBook: RuleBook): StrapToBuy[] =>
   straps.flatMap(({ index }): StrapToBuy[] => {
+    const isCounted = aggregate?.straps.some((line) => line.index === index) ?? false
     const works = governing?.directions.filter((hold) => hold.straps.some((part) => part.index === index && part.factor >= chiefFactor)) ?? []
-    const needs = [...works.map(({ ratingEachN }) => ratingEachN ?? 0), aggregate?.ratingEachN ?? 0]
+    const needs = [...works.map(({ ratingEachN }) => ratingEachN ?? 0), isCounted ? (aggregate?.ratingEachN ?? 0) : 0]
     const neededN = Math.max(...needs)
     const ratedN = ratingToBuyN(ruleBook, neededN)
     return neededN > 0 ? [{ index, neededN, ...(ratedN !== undefined && { ratedN }) }] : []
@@ -108,11 +112,12 @@ export const tieDownPlanOf = (rig: Rig, ruleBook: RuleBook): TieDownPlan => {
   const blocks = tieDown.bowStopBlocks === true
   const inputs = mass && { straps, friction: friction.value, mass, bowStopBlocks: blocks, bowStopRatedN: tieDown.bowStopRatedN }
   const methods = inputs ? methodsOf[ruleBook].map((method) => sumBy(method, inputs, ruleBook)) : []
-  const aggregate = ruleBook === 'us' ? aggregateOf(straps, mass) : undefined
-  const count = ruleBook === 'us' ? countOf(straps.length, rig.boat?.lengthM, mass, blocks) : undefined
+  const tiedowns = straps.filter(({ strap }) => isTiedown(strap, tieDown))
+  const aggregate = ruleBook === 'us' ? aggregateOf(tiedowns, mass) : undefined
+  const count = ruleBook === 'us' ? countOf(tiedowns.length, rig.boat?.lengthM, mass, blocks) : undefined
   const weakest = methods[0] && weakestOf(methods[0])
   return {
-    ruleBook, boat, friction, straps, methods,
+    ruleBook, boat, friction, straps, methods, winchLeftOut: tiedowns.length < straps.length,
     ...(mass && { reckoned: mass }),
     advisories: rig.tieDown ? adviceOn(straps, rig.boat) : [],
     ...(aggregate && { aggregate }),

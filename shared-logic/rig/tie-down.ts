@@ -56,6 +56,8 @@ export const tieDownSchema = z.object({
   /** Whether the bow stop blocks the boat against moving forward, and what it and its post bear, N. */
   bowStopBlocks: z.boolean().optional(),
   bowStopRatedN: forceN.optional(),
+  /** Whether the winch strap is to count among the tiedowns; by itself it does not, for winch and strap are for loading. */
+  winchStrapCounts: z.boolean().optional(),
 })
 
 export type Strap = z.infer<typeof strapSchema>

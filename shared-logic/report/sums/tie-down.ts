@@ -3,7 +3,7 @@ import type { DirectionHold, Standing } from '../../lashing/direction-hold'
 import type { MethodSum } from '../../lashing/plan'
 import { sayPosition } from '../../words/position'
 import { say } from '../../words/say'
-import { sayHold, sayTieDown } from '../../words/sums/tie-down'
+import { sayHold, sayTieDown, sayWeakest } from '../../words/sums/tie-down'
 import type { SumsFigure, SumsSheet, SumsTable } from '../sums-document'
 import { cell, inputsOf, printed, shown, shownShare, type SheetContext } from './sheet-context'
 
@@ -51,11 +51,12 @@ export const tieDownSheetPart = (context: SheetContext): SumsSheet | undefined =
   const { rig, plan, words, units } = context
   if (!rig.tieDown) return undefined
   const said = sayTieDown(words, plan, units)
-  const holds = new Set((plan.methods[0]?.directions ?? []).map((hold) => sayHold(words, hold, units)))
-  const weakest = plan.weakest && { text: sayHold(words, plan.weakest, units), verdict: verdicts[plan.weakest.standing] }
+  const weakest = sayWeakest(words, plan, units)
+  // The directions stand in their own table, and the weakest comes first.
+  const told = new Set([...(plan.methods[0]?.directions ?? []).map((hold) => sayHold(words, hold, units)), ...weakest.map(({ text }) => text)])
   return {
     id: 'tie-down', title: said.title, figures: figure(context), tables: [...plan.methods.map((method) => directionsTable(context, method)), ...strapsTable(context)],
-    lines: printed(context, [...(weakest ? [{ ...weakest, text: say(words.report.sums.weakest, { hold: weakest.text }, units) }] : []), ...said.lines.filter(({ text }) => !holds.has(text))]),
+    lines: printed(context, [...weakest, ...said.lines.filter(({ text }) => !told.has(text))]),
     inputs: inputsOf(context, [
       ['boat.lengthM', 'length', rig.boat?.lengthM], ['tieDown.friction', 'words', plan.friction.ground === 'measured' ? plan.friction.value.toFixed(2) : undefined], ['tieDown.bowStopBlocks', 'words', rig.tieDown.bowStopBlocks === undefined ? undefined : words.report[rig.tieDown.bowStopBlocks ? 'yes' : 'no']],
       ['tieDown.bowStopRatedN', 'force', rig.tieDown.bowStopRatedN],

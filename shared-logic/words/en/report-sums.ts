@@ -19,7 +19,6 @@ export const reportSums = {
   compared: 'Weighed against reckoned',
   couplingTitle: 'Tyres, coupling and brakes',
   straps: 'Straps as they lead',
-  weakest: 'Weakest direction. {hold}',
   side: {
     toScale: 'From the side, coupler at the left, to scale along its length. Arrows down: masses; arrows up: what coupling and axles bear.',
     sketch: 'From the side, coupler at the left: a sketch, because lengths are not known. Arrows down: masses; arrows up: what coupling and axles bear.',

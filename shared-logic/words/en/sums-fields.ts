@@ -77,6 +77,7 @@ export const sumsFieldLabels: Readonly<Record<string, string>> = {
   'tieDown.friction': 'Friction, measured',
   'tieDown.bowStopBlocks': 'The bow stop blocks the boat forward',
   'tieDown.bowStopRatedN': 'What bow stop and post bear',
+  'tieDown.winchStrapCounts': 'Count the winch strap among the tiedowns',
 
   'brakeTest.date': 'Date of the brake test',
   'brakeTest.axles': 'Brake forces',

@@ -1,9 +1,11 @@
 import { describe, expect, it } from 'vitest'
+import { workedOut } from '../../../shared-logic/checks/worked-out'
 import type { TieDownAdvice } from '../../../shared-logic/lashing/advise'
 import { tieDownPlanOf } from '../../../shared-logic/lashing/plan'
 import type { Rig } from '../../../shared-logic/rig/rig'
 import { strapSchema, tieDownSchema, type Strap } from '../../../shared-logic/rig/tie-down'
 import { en } from '../../../shared-logic/words/en'
+import { sayTieDown } from '../../../shared-logic/words/sums/tie-down'
 
 const at = (aftOfBallM: number, toRightM: number, heightM: number) => ({ aftOfBallM, toRightM, heightM })
 const strap = (place: Strap['place'], boat: Strap['boat'], trailer: Strap['trailer'], more: Partial<Strap> = {}): Strap => ({ position: place, place, route: 'direct', ratedN: 10_000, boat, trailer, ...more })
@@ -66,10 +68,10 @@ describe('what is not known', () => {
     expect(forwardOf(rigOf([{ ...bowTie, ratedN: 100 }, left, { ...right, ratedN: undefined }]))?.standing).toBe('short')
   })
   it('never counts a winch strap without its own rating', () => {
-    const without = tieDownPlanOf(rigOf([{ ...winch, ratedN: undefined }]), 'us')
+    const without = tieDownPlanOf(rigOf([{ ...winch, ratedN: undefined }], {}, { winchStrapCounts: true }), 'us')
     expect(without.aggregate?.countedN).toBe(0)
     expect(without.waitsFor).toContain('tieDown.straps.0.ratedN')
-    expect(tieDownPlanOf(rigOf([winch]), 'us').aggregate?.countedN).toBe(5_000)
+    expect(tieDownPlanOf(rigOf([winch], {}, { winchStrapCounts: true }), 'us').aggregate?.countedN).toBe(5_000)
   })
   it('waits for everything on a rig without a plan, and still tells what is needed', () => {
     const plan = tieDownPlanOf({ name: 'invented', trailer: {}, boat: { dryMassKg: 900 } }, 'eu')
@@ -93,6 +95,67 @@ describe('the bow stop', () => {
     expect(forwardOf(rigOf(weak, {}, { bowStopBlocks: true, bowStopRatedN }))?.standing).toBe(standing)
   })
   it('that does not block holds nothing', () => expect(forwardOf(rigOf(weak, {}, { bowStopBlocks: false, bowStopRatedN: 10_000 }))?.standing).toBe('short'))
+})
+
+// Common practice, no source: winch and strap are for loading; to leave the strap out is the stricter reading of 49 CFR 393.106(d) and 393.110.
+describe('the winch strap', () => {
+  const said = (rig: Rig): string[] => sayTieDown(en, tieDownPlanOf(rig, 'us'), 'metric').lines.map(({ text }) => text)
+
+  it('is left out of aggregate and number, and the sentences say so', () => {
+    const plan = tieDownPlanOf(rigOf(set), 'us')
+    expect([plan.winchLeftOut, plan.count?.fitted, plan.aggregate?.countedN]).toEqual([true, 3, 15_000])
+    expect(said(rigOf(set))).toEqual(expect.arrayContaining([
+      expect.stringMatching(/^Aggregate working load limit without the winch strap 15[,.]\d+ k?N; at least/),
+      expect.stringMatching(/^3 straps fitted without the winch strap; at least 3/), en.tieDownPlan.winchLeftOut,
+    ]))
+  })
+  it('makes the plan short where it stood in for a strap that is missing', () => {
+    expect(tieDownPlanOf(rigOf([winch, left, right]), 'us')).toMatchObject({ standing: 'short', count: { fitted: 2, least: 3, standing: 'short' } })
+  })
+  it('counts half its rating, as a direct tiedown, on a rig that says so', () => {
+    const plan = tieDownPlanOf(rigOf(set, {}, { winchStrapCounts: true }), 'us')
+    expect([plan.winchLeftOut, plan.count?.fitted, plan.aggregate?.countedN]).toEqual([false, 4, 20_000])
+    expect(said(rigOf(set, {}, { winchStrapCounts: true })).join()).not.toContain('without the winch strap')
+  })
+  it.each([true, false])('is not spoken of on a rig without one (counted: %s)', (winchStrapCounts) => {
+    expect(said(rigOf([bowTie, left, right], {}, { winchStrapCounts })).join()).not.toContain('inch strap')
+  })
+  it('holds against rolling back among the forces, and the sentence says how much of it', () => {
+    const rearward = tieDownPlanOf(rigOf(set), 'us').methods[0]?.directions.find(({ direction }) => direction === 'rearward')
+    // Level, straight forward, each strap by its own limit: all of its 10,000 N.
+    expect(rearward?.byWinchN).toBeCloseTo(10_000, 6)
+    expect(said(rigOf(set)).find((text) => text.startsWith('A pull rearward'))).toMatch(/; \S+ k?N of it by the winch strap\.$/)
+    expect(tieDownPlanOf(rigOf(set), 'us').methods[0]?.directions.find(({ direction }) => direction === 'forward')?.byWinchN).toBeUndefined()
+  })
+  it('is not to be bought stronger for an aggregate it does not count in', () => {
+    const weak = set.map((one) => ({ ...one, ratedN: 100 }))
+    const neededFor = (winchStrapCounts: boolean) => tieDownPlanOf(rigOf(weak, {}, { winchStrapCounts, friction: 0.6 }), 'us').toBuy.find(({ index }) => index === 1)?.neededN
+    expect(neededFor(true)).toBeGreaterThan(neededFor(false) ?? 0)
+  })
+  it('is one rule for plan and checks: what the checks work out is what the plan counts', () => {
+    for (const winchStrapCounts of [true, false]) {
+      const rig = rigOf(set, {}, { winchStrapCounts })
+      const { plan, planWithoutWinch } = workedOut({ rig, ruleBook: 'us' })
+      expect([planWithoutWinch.aggregate, planWithoutWinch.count]).toEqual([{ ...plan.aggregate, straps: planWithoutWinch.aggregate?.straps }, plan.count])
+      expect(planWithoutWinch.straps).toHaveLength(plan.count?.fitted ?? 0)
+    }
+  })
+})
+
+describe('what is not held', () => {
+  const open: Rig = { name: 'invented', trailer: {}, boat: { dryMassKg: 900, lengthM: 5.5 }, tieDown: { straps: [] } }
+  const said = (rig: Rig): string[] => sayTieDown(en, tieDownPlanOf(rig, 'eu'), 'metric').lines.map(({ text }) => text)
+  it('names the weakest direction, the direction no strap holds, and how many straps of what rating would do', () => {
+    const texts = said(open)
+    expect(texts).toContain('No strap fitted holds the boat forward.')
+    expect(texts.filter((text) => text.startsWith('Weakest direction. A pull '))).toHaveLength(1)
+    const [forward] = tieDownPlanOf(open, 'eu').methods[0]?.wouldDo.forward ?? []
+    expect(forward).toBeDefined()
+    expect(texts.find((text) => text.startsWith('By themselves these would hold the boat forward: 1 from the bow eye'))).toMatch(/rated [\d,.]+ k?N: each pulls [\d,.]+ k?N\.$/)
+  })
+  it('says what falls to the bow stop', () => {
+    expect(said(rigOf([{ ...bowTie, ratedN: 1_000 }, left, right], {}, { bowStopBlocks: true }))).toContainEqual(expect.stringMatching(/^Bow stop and winch post must bear at least [\d,.]+ k?N/))
+  })
 })
 
 describe('the plan as a whole', () => {
