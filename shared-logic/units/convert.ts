@@ -1,4 +1,5 @@
 import type { Quantity, UnitSystem } from './quantity'
+import { roundForReading, tapeFraction } from './rounding'
 import { shownIn, units, type Unit } from './unit-table'
 import { readTerms, type WrittenTerm } from './written-terms'
 
@@ -20,15 +21,21 @@ export const shownUnit = (quantity: Quantity, system: UnitSystem): Unit => {
   return unit
 }
 
-/** '12.7 mm', '0.5 in', '1,974 kg', '45°': rounded for reading, never for reckoning. A minus is a true minus sign. */
-export const formatQuantity = (quantity: Quantity, si: number, system: UnitSystem): string => {
-  const shown = shownIn[system][quantity]
+const sayNumber = (value: number, isGrouped: boolean): string => {
+  const [whole = '0', decimals] = Math.abs(value).toString().split('.')
+  return `${value < 0 ? '−' : ''}${isGrouped ? whole.replace(/\B(?=(\d{3})+$)/g, ',') : whole}${decimals ? `.${decimals}` : ''}`
+}
+
+/** 'as read': rounded as the quantity is read. 'fine': as finely as its unit is ever shown, where two figures must not read alike. */
+export type Fineness = 'as read' | 'fine'
+
+/** '12.7 mm', '0.5 in', '3/8 in', '1,974 kg': rounded for reading, never for reckoning; what was entered in this unit comes back as it was. A minus is a true minus sign. */
+export const formatQuantity = (quantity: Quantity, si: number, system: UnitSystem, fineness: Fineness = 'as read'): string => {
+  const { symbol, decimals } = shownIn[system][quantity]
   const value = fromSi(si, shownUnit(quantity, system))
-  const rounded = Number(value.toFixed(shown.decimals))
-  const [whole = '0', fraction] = Math.abs(rounded).toString().split('.')
-  const grouped = quantity === 'years' ? whole : whole.replace(/\B(?=(\d{3})+$)/g, ',')
-  const number = `${rounded < 0 ? '−' : ''}${grouped}${fraction ? `.${fraction}` : ''}`
-  return shown.symbol === '°' ? `${number}°` : `${number} ${shown.symbol}`
+  const fraction = symbol === 'in' ? tapeFraction(value) : undefined
+  const rounded = fineness === 'fine' ? Number(value.toFixed(decimals)) : roundForReading(value, quantity, system, decimals)
+  return `${fraction ?? sayNumber(rounded, quantity !== 'years')}${symbol === '°' ? '' : ' '}${symbol}`
 }
 
 /** What was wrong with a written quantity; the sentence stands in the words under `refusals`. */

@@ -36,7 +36,7 @@ describe('sums', () => {
   it('says to a person what is over, with formula and source', async () => {
     const { code, out, error } = await at.run('sums', 'rig.json')
     expect([code, error]).toEqual([0, ''])
-    expect(out).toMatch(/Fail: Rating plate: carries 4,497 lb, 5,\d{3} lb on it/)
+    expect(out).toMatch(/Fail: Rating plate: carries 4,500 lb, 5,\d{3} lb on it/)
     expect(out).toContain('Formula: coupling load =')
     expect(out).toContain('Source: statics')
     expect(out).not.toMatch(/\{\w+\}|undefined|NaN/)

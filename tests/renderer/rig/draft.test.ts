@@ -111,7 +111,7 @@ describe('the drawing follows what can be taken so far', () => {
 describe('what is known and what is not', () => {
   it('lists facts in the reader’s units and says how many are missing', () => {
     const facts = factsOf(whole, ['plate', 'engine'], en, 'us').flatMap((group) => group.facts)
-    expect(facts.find((fact) => fact.path === 'trailer.maximumMassKg')?.value).toBe('5,997 lb')
+    expect(facts.find((fact) => fact.path === 'trailer.maximumMassKg')?.value).toBe('6,000 lb')
     expect(facts.find((fact) => fact.path === 'boat.tanks')?.value).toBe('Petrol 47.6 gal')
     expect(unknownCount(whole)).toBe(0)
     expect(unknownCount({ ...whole, trailer: { ...whole.trailer, massKg: undefined } })).toBe(1)

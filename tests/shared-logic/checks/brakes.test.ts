@@ -183,7 +183,7 @@ describe('brakes', () => {
   })
 
   it('says what is left of the stroke, and that state law varies', () => {
-    expect(judged('brakes.actuator-travel', { travel: 0.07, stroke: 0.09 }).because).toBe('Travel 70 mm of 90 mm: only 22.22 % left.')
+    expect(judged('brakes.actuator-travel', { travel: 0.07, stroke: 0.09 }).because).toBe('Travel 70 mm of 90 mm: only 22.2 % left.')
     expect(judged('brakes.required', none, ofMass(3001)).because).toContain('State law varies.')
   })
 })

@@ -121,7 +121,7 @@ describe('wheels and tyres', () => {
   it('every way a measured check can come out is tested', () => expectEveryOutcomeReached('wheels', cases))
 
   it('says margin, age and limit', () => {
-    expect(judged('wheels.load', asRecord, loaded(98, 1350)).because).toBe('Two tyres carry 1,500 kg; the axle is rated 1,350 kg: 11.11 % over.')
+    expect(judged('wheels.load', asRecord, loaded(98, 1350)).because).toBe('Two tyres carry 1,500 kg; the axle is rated 1,350 kg: 11.1 % over.')
     expect(judged('wheels.age', { code: 'read', date: '5012' }).because).toContain('week 50 of 2012')
     expect(judged('wheels.tread', { depth: 0.0015 }, { ruleBook: 'eu' }).because).toBe('Tread 1.5 mm; at least 1.6 mm is asked.')
   })

@@ -84,7 +84,7 @@ describe('a quantity as people write it', () => {
     expect(formatQuantity('mass', 1974.8225, 'metric')).toBe('1,975 kg')
     expect(formatQuantity('smallLength', 0.0254, 'metric')).toBe('25.4 mm')
     expect(formatQuantity('smallLength', 0.00159, 'metric')).toBe('1.59 mm')
-    expect(formatQuantity('smallLength', 0.0015875, 'us')).toBe('0.063 in')
+    expect(formatQuantity('smallLength', 0.0015875, 'us')).toBe('1/16 in')
     expect(formatQuantity('temperature', -5, 'metric')).toBe('−5 °C')
     expect(formatQuantity('angle', Math.PI / 4, 'us')).toBe('45°')
   })

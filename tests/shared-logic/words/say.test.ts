@@ -8,7 +8,17 @@ describe('a sentence', () => {
     const template = 'Travel {travel}; more than {limit} means the brakes need adjustment.'
     const values = { travel: measured('smallLength', 0.03), limit: measured('smallLength', 0.0254) }
     expect(say(template, values, 'metric')).toBe('Travel 30 mm; more than 25.4 mm means the brakes need adjustment.')
-    expect(say(template, values, 'us')).toBe('Travel 1.181 in; more than 1 in means the brakes need adjustment.')
+    expect(say(template, values, 'us')).toBe('Travel 1.18 in; more than 1 in means the brakes need adjustment.')
+  })
+  it('never makes two figures read alike that are not: the finer one is shown', () => {
+    const over = { load: measured('mass', 3503.4 * 0.45359237), rating: measured('mass', 3500 * 0.45359237) }
+    expect(say('{load} on a rating of {rating}', over, 'us')).toBe('3,503 lb on a rating of 3,500 lb')
+    expect(say('{load}', over, 'us')).toBe('3,503 lb')
+    expect(say('{load}', { load: over.load }, 'us')).toBe('3,500 lb')
+    expect(say('{loss}; more than {limit} fails', { loss: measured('ratio', 0.1004), limit: measured('ratio', 0.1) }, 'metric')).toBe('10.04 %; more than 10 % fails')
+  })
+  it('one figure reckoned in two ways stays one', () => {
+    expect(say('{a} of {b}', { a: measured('mass', 1588), b: measured('mass', 1588 * (1 + 1e-12)) }, 'us')).toBe('3,500 lb of 3,500 lb')
   })
   it('keeps an unfilled gap visible', () => {
     expect(say('Tread {depth}.', undefined, 'us')).toBe('Tread {depth}.')
