@@ -10,6 +10,7 @@ import type { SumsSection } from '../../shared-logic/words/sums/section'
 import { sayField } from '../../shared-logic/words/say-refusal'
 import { say } from '../../shared-logic/words/say'
 import { refusalOfIssues } from '../desk/input-refusal'
+import { localDate } from '../desk/local-date'
 import type { Answer, Command, Given } from './command'
 import { readJsonFile } from './read-json-file'
 
@@ -51,10 +52,10 @@ const sectionLines = ({ title, lines, formula, sources, cautions }: SumsSection)
   ...sources.map((source) => `  ${say(en.sums.source, { source }, 'metric')}`),
 ]
 
-const answer = ({ rig, ruleBook, units = ruleBook === 'us' ? 'us' : 'metric', settings }: SumsFile): Answer => {
+const answer = ({ rig, ruleBook, units = ruleBook === 'us' ? 'us' : 'metric', settings }: SumsFile, today: string): Answer => {
   const sums = sumsOf(rig, ruleBook, settings)
   const plan = tieDownPlanOf(rig, ruleBook)
-  const sections = [...saySums(en, sums, units), sayTieDown(en, plan, units)]
+  const sections = [...saySums(en, sums, units, today), sayTieDown(en, plan, units)]
   return {
     lines: [rig.name, ...sections.flatMap((section) => ['', ...sectionLines(section)])],
     json: { rig: rig.name, ruleBook, sums: { ...sums, tieDown: plan }, words: sections },
@@ -62,4 +63,4 @@ const answer = ({ rig, ruleBook, units = ruleBook === 'us' ? 'us' : 'metric', se
 }
 
 /** `sums rig.json` */
-export const sums: Command = { words: [1, 1], options: [], run: async (given) => answer(await readSumsFile(given.words[0] ?? '', given)) }
+export const sums: Command = { words: [1, 1], options: [], run: async (given) => answer(await readSumsFile(given.words[0] ?? '', given), localDate(given.now(), Intl.DateTimeFormat().resolvedOptions().timeZone)) }

@@ -3,6 +3,7 @@ import { shareCurve } from '../../shared-logic/drawings/share-curve'
 import type { Sums } from '../../shared-logic/sums/sums'
 import { say } from '../../shared-logic/words/say'
 import { sayBalance } from '../../shared-logic/words/sums/balance'
+import { useQueryOf } from '../client/use-procedure'
 import { DrawingView } from '../drawing/drawing-view'
 import { useUnits } from '../parts/use-settings'
 import { useWords } from '../parts/use-words'
@@ -39,19 +40,20 @@ interface PartProps {
   readonly rigId: string
 }
 
-const BalanceInputs = memo(({ sheet }: Pick<PartProps, 'sheet'>) => <><InputGroup group={placesOf(sheet.kept)} sheet={sheet} /><InputGroup group={heightsOf(sheet.kept)} sheet={sheet} /><WeighingRows sheet={sheet} /></>)
+const BalanceInputs = memo(({ sheet }: Pick<PartProps, 'sheet'>) => <><InputGroup group={placesOf(sheet.kept)} sheet={sheet} isOpen /><InputGroup group={heightsOf(sheet.kept)} sheet={sheet} /><WeighingRows sheet={sheet} /></>)
 BalanceInputs.displayName = 'BalanceInputs'
 
 /** Balance: what rests where, what the tanks do to it, and what to move. */
 export const BalancePart = memo(({ sheet, sums, rigId }: PartProps) => {
   const words = useWords()
   const units = useUnits()
+  const today = useQueryOf('yard.about', {}).data?.today
   const section = useMemo(() => {
     // The ways to the target stand in the solver, each with its button.
     const { goal, ...rest } = sums.balance
-    const whole = sayBalance(words, rest, sums.load.items, units)
+    const whole = sayBalance(words, rest, sums.load.items, units, today)
     return { ...whole, cautions: goal ? [...whole.cautions, words.sums.balance.moveCaution] : whole.cautions }
-  }, [sums, words, units])
+  }, [sums, words, units, today])
   return (
     <Part
       id="balance" inputs={<BalanceInputs sheet={sheet} />}

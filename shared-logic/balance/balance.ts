@@ -1,9 +1,9 @@
 import type { LoadItem } from '../load/load-items'
 import type { Rig } from '../rig/rig'
-import type { BalanceBands } from '../sums/settings'
+import type { BalanceBands, BandsFrom } from '../sums/settings'
 import { axleLoadsOf, type AxleLoads } from './axle-loads'
 import { axlesOf, type Axles } from './axles'
-import { standingOf, type BalanceStanding } from './bands'
+import { bandsAt, standingOf, type BalanceStanding } from './bands'
 import { compare, type Comparison } from './comparison'
 import { goalOf, type Goal } from './goal'
 import { leverOf, type Lever, type Mass } from './lever'
@@ -15,7 +15,9 @@ import { weighedOf, type WeighedResult } from './weighed'
 /** The trailer as a lever. What cannot be worked out is absent; `waitsFor` names the fields the lever waits for. */
 export interface Balance {
   readonly axles: Axles
+  /** As they stand at this total, and whose they are. */
   readonly bands: BalanceBands
+  readonly bandsFrom: BandsFrom
   /** Every line with mass and place. */
   readonly masses: readonly Mass[]
   /** When every line is known. */
@@ -48,6 +50,7 @@ interface Given {
   readonly rig: Rig
   readonly items: readonly LoadItem[]
   readonly bands: BalanceBands
+  readonly bandsFrom: BandsFrom
   readonly smallestStaticKg: number | undefined
   readonly reserveWanted: number
 }
@@ -64,7 +67,7 @@ const standingFrom = ({ bands, smallestStaticKg }: Given, lever: Lever | undefin
 /** What hangs on the lever itself. */
 const fromLever = ({ rig, items, bands, smallestStaticKg, reserveWanted }: Given, axles: Axles, masses: readonly Mass[], lever: Lever, axleM: number, weighed: readonly WeighedResult[]) => {
   const comparison = compare(lever, weighed)
-  const goal = goalOf(rig, items, masses, axleM, bands, smallestStaticKg === undefined ? undefined : smallestStaticKg * (1 - reserveWanted))
+  const goal = goalOf(rig, items, masses, axleM, bandsAt(bands, lever.totalKg), smallestStaticKg === undefined ? undefined : smallestStaticKg * (1 - reserveWanted))
   return {
     lever, axleLoads: axleLoadsOf(rig, axles, masses, lever), stability: stabilityOf(rig, masses, lever, weighed),
     ...(goal && { goal }), ...(comparison && { comparison }),
@@ -73,7 +76,7 @@ const fromLever = ({ rig, items, bands, smallestStaticKg, reserveWanted }: Given
 
 /** Balance of the rig as loaded. Masses kg, lengths m aft of the ball, shares of the total of trailer and boat. Source: statics. */
 export const balanceOf = (given: Given): Balance => {
-  const { rig, items, bands, smallestStaticKg } = given
+  const { rig, items, smallestStaticKg } = given
   const axles = axlesOf(rig)
   const masses = placedMasses(items)
   const weighed = weighedOf(rig)
@@ -83,9 +86,11 @@ export const balanceOf = (given: Given): Balance => {
   const bounds = axleM === undefined || lever ? undefined : boundsOf(items, axleM)
   const dry = masses.filter(({ id }) => items.find((item) => item.id === id)?.kind !== 'tank')
   const dryIsWhole = items.every(({ kind, massKg, atM }) => kind === 'tank' || (massKg !== undefined && atM !== undefined))
+  const totalKg = lever?.totalKg ?? weighed.find((result) => result.totalKg !== undefined)?.totalKg
+  const bands = totalKg === undefined ? given.bands : bandsAt(given.bands, totalKg)
   const tanks = axleM !== undefined && dryIsWhole ? tankCurveOf(rig, items, dry, axleM) : undefined
   return {
-    axles, bands, masses, weighed, waitsFor: [...new Set([...(axleM === undefined ? ['trailer.ballToAxleM'] : []), ...items.flatMap((item) => item.waitsFor)])],
+    axles, bands, bandsFrom: given.bandsFrom, masses, weighed, waitsFor: [...new Set([...(axleM === undefined ? ['trailer.ballToAxleM'] : []), ...items.flatMap((item) => item.waitsFor)])],
     ...(smallestStaticKg !== undefined && { smallestStaticKg }),
     ...(lever && axleM !== undefined && fromLever(given, axles, masses, lever, axleM, weighed)),
     ...(bounds && { bounds }), ...(tanks && { tanks }),

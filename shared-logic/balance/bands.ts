@@ -6,7 +6,13 @@ export const balanceStandings = ['lifts', 'too light', 'very light', 'light', 'w
 /** How the coupling load lies: lifted, against the bands, or over the smallest static load marked. */
 export type BalanceStanding = (typeof balanceStandings)[number]
 
-/** Bands: common practice, no source. A lifted coupling and a load over the marked limit fail in any band. */
+/** The bands for a trailer and boat of this total, kg: `mostKg` as a share of it, where that is less than the share allowed. */
+export const bandsAt = (bands: BalanceBands, totalKg: number): BalanceBands => {
+  const most = bands.mostKg === undefined || !(totalKg > 0) ? Infinity : bands.mostKg / totalKg
+  return most >= bands.passTo ? bands : { ...bands, passTo: most, target: Math.min(bands.target, most) }
+}
+
+/** Bands: practice, see `usualBands`. A lifted coupling and a load over the marked limit fail in any band. */
 export const standingOfShare = (share: number, bands: BalanceBands): BalanceStanding => {
   if (share < 0) return 'lifts'
   if (isUnder(share, bands.failBelow)) return 'too light'
@@ -18,7 +24,7 @@ export const standingOfShare = (share: number, bands: BalanceBands): BalanceStan
 
 /** The same with the smallest static load marked on coupler, ball, hitch or in the handbook, kg. */
 export const standingOf = (share: number, couplingKg: number, bands: BalanceBands, smallestStaticKg: number | undefined): BalanceStanding =>
-  smallestStaticKg !== undefined && isOver(couplingKg, smallestStaticKg) ? 'over the static limit' : standingOfShare(share, bands)
+  smallestStaticKg !== undefined && isOver(couplingKg, smallestStaticKg) ? 'over the static limit' : standingOfShare(share, share > 0 ? bandsAt(bands, couplingKg / share) : bands)
 
 export const verdictOfStanding: Readonly<Record<BalanceStanding, Extract<Verdict, 'pass' | 'advisory' | 'fail'>>> = {
   lifts: 'fail', 'too light': 'fail', 'over the static limit': 'fail', 'very light': 'advisory', light: 'advisory', heavy: 'advisory', 'very heavy': 'advisory', within: 'pass',

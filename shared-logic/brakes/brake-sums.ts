@@ -4,7 +4,7 @@ import type { LoadSheet } from '../load/load-sheet'
 import type { Rig } from '../rig/rig'
 import { leastReserve, longTravelM, strokeReserve } from '../rules/actuator'
 import { isOver, isUnder } from '../rules/beyond'
-import { brakeThresholds, callsForBrakes, heaviestOnSurgeKg, overrunOnsetN, restsTooHeavily, surgeBrakesAllowed, usBrakePlaces } from '../rules/brake-thresholds'
+import { brakeThresholds, callsForBrakes, heaviestOnOverrunKg, heaviestOnSurgeKg, overrunOnsetN, restsTooHeavily, secondaryCouplingFrom, surgeBrakesAllowed, usBrakePlaces } from '../rules/brake-thresholds'
 import { trailerCategoryOf, type TrailerCategory } from '../rules/ratings'
 import type { RuleBook } from '../rules/rule-book'
 
@@ -29,6 +29,10 @@ export interface BrakeSums {
   readonly surge?: { readonly allowed?: boolean; readonly heaviestTrailerKg?: number; readonly waitsFor: readonly string[] }
   readonly category?: TrailerCategory
   readonly actuator?: { readonly travelM: number; readonly strokeM?: number; readonly reserveShare?: number; readonly standing: 'within' | 'long' | 'spent' }
+  /** Overrun brakes on a trailer above category O2. From memory; decides nothing. */
+  readonly overrunBeyond: boolean
+  /** Unbraked and allowed to be: it has to have a secondary coupling instead. */
+  readonly secondaryCoupling: boolean
   /** From memory; decides nothing. */
   readonly onset?: { readonly fromN: number; readonly toN: number }
   readonly deceleration?: { readonly share: number; readonly forceN: number; readonly massKg: number }
@@ -84,18 +88,24 @@ const imbalanceOf = ({ brakeTest }: Rig): BrakeSums['imbalance'] =>
   (brakeTest?.axles ?? []).flatMap(({ leftN, rightN }, index) =>
     leftN === undefined || rightN === undefined || Math.max(leftN, rightN) === 0 ? [] : [{ axle: index + 1, share: Math.abs(leftN - rightN) / Math.max(leftN, rightN) }])
 
+/** Source: UK trailer trade association, as a model of European practice: unbraked trailers built from 1997 on. A year that is not known counts as later. */
+const callsForSecondary = ({ brakes, builtYear }: Rig['trailer'], [need]: readonly BrakeNeed[]): boolean =>
+  need?.place === 'Europe' && need.needed === false && (brakes === undefined || brakes === 'none') && (builtYear ?? secondaryCouplingFrom) >= secondaryCouplingFrom
+
 /** Brakes by the rating plate's mass, or by the load where the plate is not known. Sources: see the brake thresholds; 49 CFR 393.48(d). */
 export const brakeSumsOf = (rig: Rig, load: LoadSheet, balance: Balance, ruleBook: RuleBook): BrakeSums => {
   const massKg = rig.trailer.maximumMassKg ?? load.total.massKg
   const places: readonly BrakePlace[] = ruleBook === 'us' ? usBrakePlaces : ['Europe']
   const surge = ruleBook === 'us' ? surgeOf(rig, massKg) : undefined
+  const needs = massKg === undefined ? [] : places.map((place) => needOf(place, rig, massKg, balance.lever?.couplingKg))
+  const isOverrun = ruleBook === 'eu' && rig.trailer.brakes === 'surge'
   const actuator = actuatorOf(rig)
   const deceleration = decelerationOf(rig, load.total.massKg)
   return {
     ...(massKg !== undefined && { massKg, category: trailerCategoryOf(massKg) }),
-    needs: massKg === undefined ? [] : places.map((place) => needOf(place, rig, massKg, balance.lever?.couplingKg)),
+    needs, secondaryCoupling: callsForSecondary(rig.trailer, needs), overrunBeyond: isOverrun && massKg !== undefined && isOver(massKg, heaviestOnOverrunKg),
     ...(surge && { surge }), ...(actuator && { actuator }), ...(deceleration && { deceleration }),
-    ...(ruleBook === 'eu' && rig.trailer.brakes === 'surge' && massKg !== undefined && { onset: overrunOnsetN(massKg) }),
+    ...(isOverrun && massKg !== undefined && { onset: overrunOnsetN(massKg) }),
     imbalance: imbalanceOf(rig),
     waitsFor: [
       ...(massKg === undefined ? ['trailer.maximumMassKg'] : []), ...(rig.trailer.brakes === undefined ? ['trailer.brakes'] : []),

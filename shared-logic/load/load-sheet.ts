@@ -21,6 +21,8 @@ export interface LoadSheet {
   readonly total: Total
   /** What the limits are held against: sums of the lines, or the newest weighing where a line is not known. */
   readonly basis: 'reckoned' | 'weighed'
+  /** Day of that weighing. */
+  readonly weighedOn?: string
   readonly lines: readonly LimitLine[]
   /** The limit with the least reserve; absent while none can be worked out. */
   readonly governing?: LimitId
@@ -31,6 +33,11 @@ export interface LoadSheet {
   readonly reserveWanted: number
   /** Ratings that are not known: dotted paths. */
   readonly limitsWaitFor: readonly string[]
+}
+
+/** What the limits are held against. */
+export interface HeldAgainst extends Pick<LoadSheet, 'basis' | 'weighedOn'> {
+  readonly figures: LoadFigures
 }
 
 export const totalOfItems = (items: readonly LoadItem[]): Total => ({ ...together(items), waitsFor: items.flatMap(({ massWaitsFor }) => massWaitsFor) })
@@ -50,16 +57,17 @@ const leastReserve = (lines: readonly LimitLine[]): LimitLine | undefined =>
   lines.filter(({ reserveShare }) => reserveShare !== undefined).toSorted((a, b) => (a.reserveShare ?? 0) - (b.reserveShare ?? 0))[0]
 
 /**
- * The load sheet. `figures`: what rests where, kg; `reserveWanted`: share of the rating to keep in hand.
+ * The load sheet. `figures` of the loads: what rests where, kg; `reserveWanted`: share of the rating to keep in hand.
  * The smallest rating is what carries the boat full on this trailer's own mass. Common practice, no source (reserve).
  */
-export const loadSheetOf = (items: readonly LoadItem[], limits: readonly Limit[], figures: LoadFigures, basis: LoadSheet['basis'], reserveWanted: number): LoadSheet => {
+export const loadSheetOf = (items: readonly LoadItem[], limits: readonly Limit[], { figures, basis, weighedOn }: HeldAgainst, reserveWanted: number): LoadSheet => {
   const lines = limits.map((limit) => lineOf(limit, figures, reserveWanted))
   const governing = leastReserve(lines)
   const narrowest = narrowestOf(limits)
   const fullKg = fullOf(items)
   return {
     items, total: totalOfItems(items), basis, lines, reserveWanted,
+    ...(weighedOn !== undefined && { weighedOn }),
     ...(governing && { governing: governing.limit.id }),
     ...(narrowest && { narrowest }),
     ...(fullKg !== undefined && { fullKg, smallestRatingKg: neededRatingKg(fullKg, reserveWanted, 'of the rating') }),

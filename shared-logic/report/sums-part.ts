@@ -16,7 +16,7 @@ import type { SumsPart } from './sums-document'
  */
 export const sumsPart = ({ survey, words, units }: ReportContext, settings: SumsSettings): SumsPart | undefined => {
   const rig = withoutFaults(survey.rig, faultsOf(survey.rig))
-  const context: SheetContext = { rig, words, units, sums: sumsOf(survey.rig, survey.ruleBook, settings), plan: tieDownPlanOf(rig, survey.ruleBook) }
+  const context: SheetContext = { rig, words, units, surveyDate: survey.surveyDate, sums: sumsOf(survey.rig, survey.ruleBook, settings), plan: tieDownPlanOf(rig, survey.ruleBook) }
   const sheets = [loadSheetPart(context), balanceSheetPart(context), couplingSheetPart(context), tieDownSheetPart(context)].filter((sheet) => sheet !== undefined)
   const { title, introduction, labels } = words.report.sums
   return sheets.length === 0 ? undefined : { title, introduction, labels: { ...labels }, sheets }

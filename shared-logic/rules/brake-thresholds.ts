@@ -16,7 +16,7 @@ export interface BrakeThreshold {
 const pounds = (lb: number): number => lb * poundKg
 
 /**
- * Sources: 49 CFR 393.42(b)(3) (commercial vehicles: a benchmark for others); California Vehicle Code 26302(b), 26303;
+ * Sources: 49 CFR 393.42(b)(3) (commercial vehicles: a benchmark for others); California Vehicle Code 26302(b), 26303 (breakaway: 26304);
  * District of Columbia Municipal Regulations 18-721; UK trade association's brake rules, as a model of European practice.
  * Other states run from about 1,000 to 10,000 lb: no confirmed table.
  */
@@ -57,6 +57,12 @@ export const heaviestOnSurgeKg = (towVehicleKg: number): number => {
   const heavy = Math.min(towVehicleKg * 1.25, pounds(20_001))
   return heavy > pounds(12_000) ? heavy : light
 }
+
+/** Heaviest trailer on overrun brakes alone in Europe, kg: category O2. From memory (UN Regulation 13): decides no verdict. */
+export const heaviestOnOverrunKg = 3500
+
+/** First year of building from which an unbraked trailer has to have a secondary coupling. Source: UK trailer trade association's brake rules. */
+export const secondaryCouplingFrom = 1997
 
 /**
  * Pull at the coupling at which overrun brakes begin to act, N: 2 to 4 % of the trailer's weight.

@@ -5,12 +5,12 @@ import { couplingSumsOf, type CouplingSums } from '../coupling/coupling-sums'
 import { exactly, type Bounded } from '../load/bounded'
 import { loadItemsOf } from '../load/load-items'
 import { limitsOf, smallestStaticOf, type LoadFigures } from '../load/limits'
-import { loadSheetOf, totalOfItems, type LoadSheet } from '../load/load-sheet'
+import { loadSheetOf, totalOfItems, type HeldAgainst, type LoadSheet } from '../load/load-sheet'
 import type { Rig } from '../rig/rig'
 import type { RuleBook } from '../rules/rule-book'
 import { tyreSumsOf, type TyreSums } from '../tyres/tyre-sums'
 import { faultsOf, withoutFaults } from './check-input'
-import { bandsOf, type SumsSettings } from './settings'
+import { bandsFrom, bandsOf, type SumsSettings } from './settings'
 
 /** All sums of one rig. Masses kg, lengths m, forces N, shares as fractions; what cannot be worked out is absent and its part says what it waits for. */
 export interface Sums {
@@ -36,18 +36,13 @@ const half = (load: Bounded): Bounded => ({
   lowKg: load.lowKg / 2, ...(load.massKg !== undefined && { massKg: load.massKg / 2 }), ...(load.highKg !== undefined && { highKg: load.highKg / 2 }),
 })
 
-interface Figures {
-  readonly figures: LoadFigures
-  readonly basis: LoadSheet['basis']
-}
-
-const withAxles = (balance: Balance, basis: LoadSheet['basis'], given: LoadFigures): Figures => {
+const withAxles = (balance: Balance, basis: LoadSheet['basis'], given: LoadFigures): HeldAgainst => {
   const worst = worstAxleOf(balance, given.axles)
   return { basis, figures: { ...given, ...(worst && { 'worst axle': worst, tyre: half(worst) }) } }
 }
 
 /** The loads that limits are held against: reckoned where every line is known, else as last weighed, else as bounded. */
-const figuresOf = (total: Bounded, balance: Balance): Figures => {
+const figuresOf = (total: Bounded, balance: Balance): HeldAgainst => {
   const { lever, axleLoads, weighed, bounds } = balance
   if (lever) {
     const couplingKg = axleLoads?.couplingKg ?? lever.couplingKg
@@ -55,7 +50,7 @@ const figuresOf = (total: Bounded, balance: Balance): Figures => {
   }
   const newest = weighed.find(({ totalKg, couplingKg }) => totalKg !== undefined && couplingKg !== undefined)
   if (newest?.totalKg !== undefined && newest.couplingKg !== undefined)
-    return withAxles(balance, 'weighed', { total: exactly(newest.totalKg), axles: exactly(newest.totalKg - newest.couplingKg), coupling: exactly(newest.couplingKg) })
+    return { ...withAxles(balance, 'weighed', { total: exactly(newest.totalKg), axles: exactly(newest.totalKg - newest.couplingKg), coupling: exactly(newest.couplingKg) }), weighedOn: newest.date }
   // Nothing is known of the share: the axles may carry all of it, as long as the coupling is not lifted.
   const coupling = bounds && { lowKg: bounds.least.couplingKg, highKg: bounds.most.couplingKg }
   return withAxles(balance, 'reckoned', { total, axles: { lowKg: 0, ...(total.highKg !== undefined && { highKg: total.highKg }) }, ...(coupling && { coupling }) })
@@ -67,9 +62,9 @@ export const sumsOf = (given: Rig, ruleBook: RuleBook, wanted: SumsSettings): Su
   const rig = withoutFaults(given, faults)
   const items = loadItemsOf(rig)
   const limits = limitsOf(rig.trailer, rig.couplingRatings ?? {}, ruleBook)
-  const balance = balanceOf({ rig, items, bands: bandsOf(wanted, ruleBook), smallestStaticKg: smallestStaticOf(limits)?.massKg, reserveWanted: wanted.reserve })
-  const { figures, basis } = figuresOf(totalOfItems(items), balance)
-  const load = loadSheetOf(items, limits, figures, basis, wanted.reserve)
+  const bands = bandsOf(wanted, ruleBook)
+  const balance = balanceOf({ rig, items, bands, bandsFrom: bandsFrom(bands, ruleBook), smallestStaticKg: smallestStaticOf(limits)?.massKg, reserveWanted: wanted.reserve })
+  const load = loadSheetOf(items, limits, figuresOf(totalOfItems(items), balance), wanted.reserve)
   return {
     load, balance, faults,
     tyres: tyreSumsOf(rig, balance, ruleBook, wanted.reserve),

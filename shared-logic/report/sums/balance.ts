@@ -60,7 +60,7 @@ const inputs = (context: SheetContext): SumsSheet['inputs'] => {
 export const balanceSheetPart = (context: SheetContext): SumsSheet | undefined => {
   const { rig, sums: { balance, load }, words, units } = context
   if (!rig.loading && !rig.weighings?.length) return undefined
-  const said = sayBalance(words, balance, load.items, units)
+  const said = sayBalance(words, balance, load.items, units, context.surveyDate)
   return {
     id: 'balance', title: said.title, figures: [...sideFigure(context), ...curveFigure(context)], tables: comparedTable(context), lines: printed(context, said.lines),
     inputs: inputs(context), formulas: [said.formula], sources: [...said.sources], cautions: [...said.cautions],

@@ -16,6 +16,8 @@ export interface SheetContext {
   readonly plan: TieDownPlan
   readonly words: Words
   readonly units: UnitSystem
+  /** Day of the survey, ISO date. */
+  readonly surveyDate: string
 }
 
 /** A quantity as the reader reads it; a dash where it is not known. */

@@ -2,6 +2,7 @@ import type { BalanceStanding } from '../../balance/bands'
 import type { ComparisonMeaning } from '../../balance/comparison'
 import type { LimitId, LimitStanding } from '../../load/limits'
 import type { WeighingMethod } from '../../rig/weighings'
+import type { BandsFrom } from '../../sums/settings'
 
 const limits: Readonly<Record<LimitId, string>> = {
   'maximum mass': 'Rating plate',
@@ -84,7 +85,7 @@ export const sumsWords = {
     atLeast: '{name}: at least {low}',
     unknown: '{name}: not known',
     total: 'Total',
-    weighedBasis: 'Limits are held against the newest weighing, because a line of the sums is not known.',
+    weighedBasis: 'Limits are held against the newest weighing, of {date}, because a line of the sums is not known.',
     limit: '{limit}: carries {rating}, {load} on it, {reserve} left ({share}): {standing}',
     over: '{limit}: carries {rating}, {load} on it, {excess} too much',
     bounded: '{limit}: carries {rating}, load only known within bounds: {standing}',
@@ -118,6 +119,7 @@ export const sumsWords = {
     after: '{move}; then {coupling} on the coupling and {axles} on the axles',
     moveCaution: 'Before an axle is moved: clearance of mudguards, brake hoses, spring hangers and cross-members. Before the boat is moved: bow stop, bunks and the transom’s support.',
     weighed: 'Weighed {date}, {method}: {told}.',
+    oldWeighing: 'The weighing of {date} is more than {months} months old. The rig may be loaded otherwise by now: weigh it again before relying on it. Common practice, no source.',
     told: { total: 'total {total}', coupling: 'coupling {coupling} ({share})', axles: 'axles {axles}', offset: 'centre {offset} to the {side}', height: 'centre of mass {height} above the ground' },
     sides: { left: 'left', right: 'right' },
     difference: 'Against the sums: {total} in all, {coupling} at the coupling.',
@@ -128,7 +130,12 @@ export const sumsWords = {
     slope: 'On a side slope of {degrees}°: {upper} on the upper wheels, {lower} on the lower.',
     braking: 'Braking at {share} of gravity the coupling gains {braked} when the trailer’s own brakes do the work, {unbraked} when the tow vehicle does.',
     formula: 'coupling load = sum of mass × (1 − distance behind the ball ÷ ball to axle); share = coupling load ÷ total.',
-    source: 'statics, moments about the ball; bands and target: common practice, no source',
+    sources: {
+      statics: 'statics, moments about the ball',
+      us: 'bands and target: common practice, no source; published literature gives 10 to 15 % for trailers in general, 7 to 12 % for boat trailers',
+      eu: 'bands and target: practice, not law. About 7 %, at least 4 %: a vehicle maker’s handbook. 5 to 7 %: a published UK towing guide. At most 10 % or 1,000 kg, whichever is less: definition of the centre-axle trailer in UN regulations and the ISO vocabulary',
+      'own settings': 'bands and target: as set in this yard or file',
+    } satisfies Readonly<Record<BandsFrom | 'statics', string>>,
     caution: 'Balance changes with fuel, water, gear and how the boat sits. Weigh again after a change.',
   },
   tyres: {
@@ -176,9 +183,11 @@ export const sumsWords = {
     travel: { within: 'Actuator travel {travel}: within limits.', long: 'Actuator travel {travel}: over {limit}. Adjust the shoes before lining or hose is blamed.', spent: 'Actuator travel {travel} of {stroke}: less than a third is left. Adjust the shoes first, then look at lining, hose and actuator.' },
     deceleration: 'Brake forces of {force} slow {mass} at {share} of gravity.',
     imbalance: 'Axle {axle}: left and right brakes differ by {share}.',
+    overrunBeyond: 'Overrun brakes alone are for trailers up to 3,500 kg (category O2): ask for the approval papers. From memory, not confirmed; decides nothing.',
+    secondary: '{place}: without brakes a secondary coupling, chain or cable, is called for on trailers built from 1997 on.',
     onset: 'Overrun brakes begin to act at {from} to {to}. From memory, decides nothing.',
     formula: 'deceleration ÷ gravity = sum of the brake forces ÷ (mass × 9.80665 m/s²).',
-    source: '49 CFR 393.42, 393.43(d), 393.48(d); California Vehicle Code 26302(b); District of Columbia 18-721; UK trailer trade association',
+    source: '49 CFR 393.42, 393.43(d), 393.48(d); California Vehicle Code 26302(b), 26304; District of Columbia 18-721; UK trailer trade association',
     caution: 'Law differs by state and country and prevails over this list.',
   },
 }

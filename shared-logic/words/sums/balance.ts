@@ -4,6 +4,7 @@ import type { Move } from '../../balance/goal'
 import type { Corner } from '../../balance/share-range'
 import type { WeighedResult } from '../../balance/weighed'
 import type { LoadItem } from '../../load/load-items'
+import { isOldWeighing, weighingMonths } from '../../rules/weighing-age'
 import { measured, type UnitSystem } from '../../units/quantity'
 import type { Words } from '../en'
 import { say } from '../say'
@@ -86,6 +87,12 @@ const sayWeighed = (words: Words, result: WeighedResult, units: UnitSystem): Sum
   return { text: say(weighed, { date: { date: result.date }, method: words.sums.methods[result.method], told: parts.join(', ') }, units) }
 }
 
+/** A weighing too old to speak for the rig as it is loaded now: one line, about the newest; no line while the day is not known. */
+const sayAge = (words: Words, { weighed: [newest] }: Balance, units: UnitSystem, today: string | undefined): SumsLine[] =>
+  newest && today !== undefined && isOldWeighing(newest.date, today)
+    ? [{ text: say(words.sums.balance.oldWeighing, { date: { date: newest.date }, months: weighingMonths }, units), verdict: 'advisory' }]
+    : []
+
 const sayComparison = (words: Words, { comparison }: Balance, units: UnitSystem): SumsLine[] => {
   if (!comparison) return []
   const said = words.sums.balance
@@ -109,11 +116,12 @@ const sayStability = (words: Words, { stability }: Balance, units: UnitSystem): 
   ]
 }
 
-export const sayBalance = (words: Words, balance: Balance, items: readonly LoadItem[], units: UnitSystem): SumsSection => ({
-  id: 'balance', title: words.sums.parts.balance, formula: words.sums.balance.formula, sources: [words.sums.balance.source],
+/** `today`: the day a weighing's age is counted to, ISO date: the survey's, or the day of reading. */
+export const sayBalance = (words: Words, balance: Balance, items: readonly LoadItem[], units: UnitSystem, today: string | undefined): SumsSection => ({
+  id: 'balance', title: words.sums.parts.balance, formula: words.sums.balance.formula, sources: [words.sums.balance.sources.statics, words.sums.balance.sources[balance.bandsFrom]],
   cautions: [words.sums.balance.caution, ...(balance.goal ? [words.sums.balance.moveCaution] : [])],
   lines: [
     ...sayLever(words, balance, units), ...(balance.lever ? [] : sayWaits(words, balance.waitsFor, units)), ...sayAxles(words, balance, units), ...sayTanks(words, balance, items, units),
-    ...sayGoal(words, balance, items, units), ...balance.weighed.map((result) => sayWeighed(words, result, units)), ...sayComparison(words, balance, units), ...sayStability(words, balance, units),
+    ...sayGoal(words, balance, items, units), ...balance.weighed.map((result) => sayWeighed(words, result, units)), ...sayAge(words, balance, units, today), ...sayComparison(words, balance, units), ...sayStability(words, balance, units),
   ],
 })

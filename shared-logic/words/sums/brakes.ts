@@ -49,12 +49,14 @@ const sayMeasured = (words: Words, { deceleration, imbalance, onset }: BrakeSums
 
 export const sayBrakes = (words: Words, sums: BrakeSums, units: UnitSystem): SumsSection => {
   const said = words.sums.brakes
-  const { massKg, needs, category, surge, waitsFor } = sums
+  const { massKg, needs, category, surge, waitsFor, secondaryCoupling, overrunBeyond } = sums
   return {
     id: 'brakes', title: words.sums.parts.brakes, formula: said.formula, sources: [said.source], cautions: [said.caution],
     lines: [
       ...(category === undefined ? [] : [{ text: say(said.category, { category }, units) }]),
       ...(massKg === undefined ? [] : needs.map((need) => sayNeed(words, need, massKg, units))),
+      ...(secondaryCoupling ? [{ text: say(said.secondary, { place: said.places.Europe }, units) }] : []),
+      ...(overrunBeyond ? [{ text: said.overrunBeyond, verdict: 'advisory' as const }] : []),
       ...saySurge(words, sums, units), ...sayActuator(words, sums, units), ...sayMeasured(words, sums, units),
       ...sayWaits(words, [...waitsFor, ...(surge?.waitsFor ?? [])], units),
     ],

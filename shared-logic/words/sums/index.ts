@@ -8,7 +8,7 @@ import { sayLoad } from './load'
 import type { SumsSection } from './section'
 import { sayTyres } from './tyres'
 
-/** All sums in sentences, part by part: for the command line, the report and screen readers. */
-export const saySums = (words: Words, { load, balance, tyres, coupling, brakes }: Sums, units: UnitSystem): SumsSection[] => [
-  sayLoad(words, load, units), sayBalance(words, balance, load.items, units), sayTyres(words, tyres, units), sayCoupling(words, coupling, units), sayBrakes(words, brakes, units),
+/** All sums in sentences, part by part: for the command line, the report and screen readers. `today` as for `sayBalance`. */
+export const saySums = (words: Words, { load, balance, tyres, coupling, brakes }: Sums, units: UnitSystem, today: string | undefined): SumsSection[] => [
+  sayLoad(words, load, units), sayBalance(words, balance, load.items, units, today), sayTyres(words, tyres, units), sayCoupling(words, coupling, units), sayBrakes(words, brakes, units),
 ]

@@ -42,10 +42,10 @@ const sayLimit = (words: Words, { limit, load, reserveKg, reserveShare, standing
 
 /** What follows from the load sheet as a whole. */
 export const sayConclusions = (words: Words, sheet: LoadSheet, units: UnitSystem): SumsLine[] => {
-  const { governing, narrowest, fullKg, smallestRatingKg, basis, reserveWanted } = sheet
+  const { governing, narrowest, fullKg, smallestRatingKg, weighedOn, reserveWanted } = sheet
   const said = words.sums
   return [
-    ...(basis === 'weighed' ? [{ text: said.load.weighedBasis }] : []),
+    ...(weighedOn === undefined ? [] : [{ text: say(said.load.weighedBasis, { date: { date: weighedOn } }, units) }]),
     ...(narrowest?.underPlateKg === undefined ? [] : [{ text: say(said.load.less, { carries: said.load.carries[narrowest.id], rating: mass(narrowest.ratingKg), less: mass(narrowest.underPlateKg) }, units) }]),
     ...(governing === undefined ? [] : [{ text: say(said.load.governing, { limit: said.limits[governing] }, units) }]),
     ...(fullKg === undefined || smallestRatingKg === undefined ? [] : [{ text: say(said.load.full, { full: mass(fullKg), rating: mass(smallestRatingKg), reserve: measured('ratio', reserveWanted) }, units) }]),
