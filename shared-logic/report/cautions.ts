@@ -54,7 +54,7 @@ export const cautionTable: readonly CautionRow[] = [
   { id: 'limits quoted', when: always },
   { id: 'straps', when: ({ asked, tieDownPrinted }) => tieDownPrinted || asked('tie-down') },
   { id: 'tyre age', when: ({ asked }) => asked('wheels') },
-  { id: 'brakes at rest', when: ({ asked }) => asked('brakes') },
+  { id: 'brakes at rest', when: ({ asked, rig }) => asked('brakes') && !rig.brakeTest?.axles?.length },
   { id: 'numbers prove little', when: ({ asked, rig }) => asked('papers') || rig.trailer.identificationNumber !== undefined || rig.boat?.hullIdentificationNumber !== undefined },
   { id: 'outside the report', when: always },
   { id: 'not a certificate', when: always },

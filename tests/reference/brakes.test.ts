@@ -3,6 +3,10 @@ import { longTravelM, strokeReserve } from '../../shared-logic/rules/actuator'
 import { leastLiningM } from '../../shared-logic/rules/brake-lining'
 import { brakeThresholds, callsForBrakes, overrunOnsetN, restsTooHeavily, surgeBrakesAllowed } from '../../shared-logic/rules/brake-thresholds'
 import { breakawayHoldS } from '../../shared-logic/rules/breakaway'
+import { defaultSumsSettings } from '../../shared-logic/sums/settings'
+import { sumsOf } from '../../shared-logic/sums/sums'
+import { en } from '../../shared-logic/words/en'
+import { saySums } from '../../shared-logic/words/sums'
 import { judged } from '../shared-logic/checks/judged'
 
 const lb = (pounds: number): number => pounds * 0.45359237
@@ -29,6 +33,23 @@ describe('when brakes are called for', () => {
     expect(federal.binding).toBe(false)
   })
   it('a utility trailer of 3,000 lb of 1990 has to have them in California (Vehicle Code 26302(b))', () => expect(callsForBrakes(brakeThresholds.California, lb(3_000), 1990)).toBe(true))
+  it.each([[3_000, 'called for by law', 'fail'], [2_999, 'not called for', 'pass']] as const)('without any, %i lb in California: %s (Vehicle Code 26302(b))', (massLb, outcome, verdict) => {
+    expect(judged('brakes.required', { fitted: 'none', place: 'California' }, { trailer: { maximumMassKg: lb(massLb), builtYear: 1990 } })).toMatchObject({ outcome, verdict })
+  })
+  it('without any, 3,001 lb does not meet the benchmark, which binds nobody here: an advisory (49 CFR 393.42)', () => {
+    expect(judged('brakes.required', { fitted: 'none' }, { trailer: { maximumMassKg: lb(3_001) } })).toMatchObject({ outcome: 'called for by the benchmark', verdict: 'advisory' })
+  })
+  it.each([[1996, false], [1997, true], [undefined, true]])('an unbraked trailer of 750 kg built in %s has to have a secondary coupling: %s (UK trailer trade association)', (builtYear, called) => {
+    const trailer = { maximumMassKg: 750, brakes: 'none' as const, ...(builtYear !== undefined && { builtYear }) }
+    expect(sumsOf({ name: 'Light', trailer }, 'eu', defaultSumsSettings).brakes.secondaryCoupling).toBe(called)
+    expect(sumsOf({ name: 'Light', trailer: { ...trailer, maximumMassKg: 751 } }, 'eu', defaultSumsSettings).brakes.secondaryCoupling).toBe(false)
+    expect(sumsOf({ name: 'Light', trailer }, 'us', defaultSumsSettings).brakes.secondaryCoupling).toBe(false)
+  })
+  it.each([[3500, false], [3501, true]])('overrun brakes alone on %i kg are asked about: %s (UN Regulation 13, category O2; from memory)', (maximumMassKg, asked) => {
+    const brakes = sumsOf({ name: 'Heavy', trailer: { maximumMassKg, brakes: 'surge', brakedAxleCount: 2, axleCount: 2 } }, 'eu', defaultSumsSettings)
+    expect(brakes.brakes.overrunBeyond).toBe(asked)
+    expect(saySums(en, brakes, 'metric', undefined).flatMap(({ lines }) => lines).some(({ text, verdict }) => text.startsWith('Overrun brakes alone') && verdict === 'advisory')).toBe(asked)
+  })
   it('one of before 1966 has not', () => expect(callsForBrakes(brakeThresholds.California, lb(3_000), 1965)).toBe(false))
   it('a camp trailer of 1,500 lb has to have them in California (Vehicle Code 26303)', () => {
     expect(callsForBrakes(brakeThresholds['California, camp trailer'], lb(1_500))).toBe(true)
@@ -60,7 +81,7 @@ describe('breakaway, lining, actuator', () => {
   it('18 of 90 mm leaves 80 %; 70 of 90 leaves 22 % and fails (one third: common practice, no source)', () => {
     expect(strokeReserve(0.018, 0.09)).toBeCloseTo(0.8, 9)
     expect(strokeReserve(0.07, 0.09)).toBeCloseTo(0.2222, 4)
-    expect(judged('brakes.actuator-travel', { travel: 0.07, stroke: 0.09 }).verdict).toBe('fail')
+    expect([0.018, 0.03, 0.07].map((travel) => judged('brakes.actuator-travel', { travel, stroke: 0.09 }).verdict)).toEqual(['pass', 'advisory', 'fail'])
   })
   it('an overrun trailer of 1500 kg begins to brake at 294 to 589 N (UN Regulation 13, Annex 12; from memory)', () => {
     const onset = overrunOnsetN(1500)

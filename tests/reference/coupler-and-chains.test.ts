@@ -3,6 +3,7 @@ import { isWornOut, judgeBallWear, leastBallInUseM, wearShare } from '../../shar
 import { chainNeedFor, judgeChains } from '../../shared-logic/rules/chains'
 import { classChainForceN, couplerClassFor, couplerStrengthFor, leastBallM } from '../../shared-logic/rules/coupler-classes'
 import { inches, pounds, poundsForce } from '../../shared-logic/units/us-customary'
+import { judged } from '../shared-logic/checks/judged'
 
 describe('coupler classes, SAE J684 as restated in COMAR 11.13.08.10', () => {
   it.each([
@@ -74,6 +75,11 @@ describe('ball wear', () => {
     [48.9, 'worn out'],
   ])("a 50 mm ball of %d mm is %s (new: tow ball guide restating 94/20/EC; limit: vehicle makers' repair manuals)", (mm, expected) => {
     expect(judgeBallWear(0.05, mm / 1000)).toBe(expected)
+  })
+
+  it('which is a pass, an advisory and a fail at 49.70, 49.30 and 48.90 mm', () => {
+    const verdicts = [49.7, 49.3, 48.9].map((mm) => judged('coupler.ball-wear', { diameter: mm / 1000, surface: 'smooth' }, { trailer: { ballDiameterM: 0.05 } }).verdict)
+    expect(verdicts).toEqual(['pass', 'advisory', 'fail'])
   })
 
   it('a pin of 38.0 mm worn to 36.0 mm has lost 5.26 %: rejected (New Zealand vehicle inspection requirements, 5 %)', () => {

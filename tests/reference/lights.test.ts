@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest'
 import { contactsOf, functionsOf } from '../../shared-logic/rules/connectors'
 import { lampPositions, reflectorPositions } from '../../shared-logic/rules/lamp-positions'
 import { lampRowOf } from '../../shared-logic/rules/lamp-table'
-import { voltageDropV, type WireGauge } from '../../shared-logic/rules/voltage-drop'
+import { dropShare, voltageDropV, type WireGauge } from '../../shared-logic/rules/voltage-drop'
 import { judged } from '../shared-logic/checks/judged'
 
 const inch = 0.0254
@@ -69,5 +69,6 @@ describe('voltage drop, 2 · L · I · r (resistance of copper by gauge: from me
   it.each<[WireGauge, number, number, number]>([['16 AWG', 7.6, 5, 1], ['14 AWG', 7.6, 5, 0.63], ['18 AWG', 7.6, 5, 1.59], ['12 AWG', 7.6, 12, 0.95]])(
     '%s over %f m at %f A loses %f V', (gauge, run, current, drop) => expect(voltageDropV(gauge, run, current)).toBeCloseTo(drop, 2),
   )
-  it('1.00 V is 8.3 % of 12 V', () => expect(voltageDropV('16 AWG', 7.6, 5) / 12).toBeCloseTo(0.083, 3))
+  it.each<[WireGauge, number, number]>([['16 AWG', 5, 8.3], ['14 AWG', 5, 5.2], ['18 AWG', 5, 13.3], ['12 AWG', 12, 7.9]])('%s over 7.6 m at %f A loses %f % of 12 V', (gauge, current, percent) =>
+    expect(dropShare(voltageDropV(gauge, 7.6, current)) * 100).toBeCloseTo(percent, 1))
 })

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { densities, fullShare } from '../../shared-logic/load/densities'
 import { crewMassKg, personsOf } from '../../shared-logic/rules/people'
+import { neededRatingKg } from '../../shared-logic/rules/ratings'
 import { defaultSumsSettings } from '../../shared-logic/sums/settings'
 import { sumsOf } from '../../shared-logic/sums/sums'
 import { parseQuantity } from '../../shared-logic/units/convert'
@@ -14,6 +15,19 @@ const si = (written: string, quantity: 'mass' | 'volume'): number => {
 
 describe('persons on the capacity plate (33 CFR 183.41(b); 550, 547 and 546 lb from the boatbuilder’s handbook of the coast guard)', () => {
   it.each([[550, 4], [547, 4], [546, 4], [600, 4], [700, 5], [800, 6], [602.5, 5]])('%d lb are %i persons', (lb, persons) => expect(personsOf(lb)).toBe(persons))
+})
+
+describe('axle ratings of boat trailers (agency letter of 15 January 1976)', () => {
+  // 3,500 lb in all, 350 of them on the coupling: the middle of the mass a tenth of the way ahead of the axle.
+  const on = (axleRatingLb: number) => sumsOf({
+    name: 'Letter', trailer: { massKg: pounds(3500), maximumMassKg: pounds(3500), axleRatingKg: pounds(axleRatingLb), axleCount: 1, ballToAxleM: 5 }, loading: { trailerCentreAftOfBallM: 4.5 },
+  }, 'us', defaultSumsSettings)
+  it.each([[3150, 'little reserve'], [3000, 'over']] as const)('an axle rated %i lb, less than the plate, under 3,150 lb: %s', (axleRatingLb, standing) => {
+    const { load, balance } = on(axleRatingLb)
+    expect((balance.lever?.couplingKg ?? 0) / pounds(1)).toBeCloseTo(350, 6)
+    expect(load.lines.find(({ limit }) => limit.id === 'axles together')?.standing).toBe(standing)
+    expect(load.lines.find(({ limit }) => limit.id === 'maximum mass')?.standing).toBe('little reserve')
+  })
 })
 
 describe('people and tanks', () => {
@@ -68,5 +82,16 @@ describe('a load sheet', () => {
     const total = sumsOf(american, 'us', defaultSumsSettings).load.total.massKg ?? 0
     expect(total / pounds(1)).toBeCloseTo(5198.7 + (si('40 gal', 'volume') * 2.5) / pounds(1), 1)
     expect(total / pounds(1) / 0.85).toBeCloseTo(6117, 0)
+  })
+  it('the same with petrol at 745 kg/m³ comes to 5,198.7 lb', () => {
+    expect((pounds(3600 + 250 + 1100) + si('40 gal', 'volume') * 745) / pounds(1)).toBeCloseTo(5198.7, 1)
+  })
+  it('5,198.7 lb want 6,116 lb for 15 % of the rating, 5,979 for 15 % of the load, 6,498 for 20 % of the rating', () => {
+    const needed = [neededRatingKg(pounds(5198.7), 0.15, 'of the rating'), neededRatingKg(pounds(5198.7), 0.15, 'of the load'), neededRatingKg(pounds(5198.7), 0.2, 'of the rating')]
+    expect(needed.map((kg) => Math.round(kg / pounds(1)))).toEqual([6116, 5979, 6498])
+  })
+  it.each([[2001, 'over'], [1700, 'within']] as const)('%i kg on a plate of 2,000 kg: %s', (massKg, standing) => {
+    const { load: sheet } = sumsOf({ name: 'Plain', trailer: { massKg, maximumMassKg: 2000 } }, 'us', defaultSumsSettings)
+    expect(sheet.lines.find(({ limit }) => limit.id === 'maximum mass')?.standing).toBe(standing)
   })
 })

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { loadOfIndexKg, passengerTyreOnTrailerKg, tyresCarryKg } from '../../shared-logic/rules/tyre-load-index'
-import { speedOfSymbolKmPerHour } from '../../shared-logic/rules/speed-symbols'
+import { speedOfSymbolKmPerHour, unmarkedTrailerTyreKmPerHour } from '../../shared-logic/rules/speed-symbols'
 import { rangePressurePa, trailerTyreLoadKg } from '../../shared-logic/rules/us-tyre-loads'
 
 const poundKg = 0.45359237
@@ -46,6 +46,7 @@ describe('what the tyres carry', () => {
   it('four tyres 96/94 on a tandem are single fitting: 2840 kg, not 2680', () => expect(tyresCarryKg(96, 4)).toBe(2840))
   it('a passenger-car tyre of 1,820 lb counts 1,654.5 lb on a trailer (49 CFR 571.120 S5.1.2, agency letter of 17 November 1976)', () => {
     expect(passengerTyreOnTrailerKg(1820 * poundKg) / poundKg).toBeCloseTo(1654.5, 1)
+    expect((2 * passengerTyreOnTrailerKg(1820 * poundKg)) / poundKg).toBeCloseTo(3309, 0)
   })
 })
 
@@ -55,6 +56,7 @@ describe('speed symbols (published table)', () => {
     ['T', 190], ['U', 200], ['H', 210], ['V', 240], ['W', 270], ['Y', 300],
   ] as const)('%s is %i km/h', (symbol, speed) => expect(speedOfSymbolKmPerHour(symbol)).toBe(speed))
   it.each([['B', 50], ['C', 60], ['D', 65]] as const)('%s is %i km/h (from memory)', (symbol, speed) => expect(speedOfSymbolKmPerHour(symbol)).toBe(speed))
+  it('an ST tyre without a symbol: 65 mph, 104 km/h (published ST tyre guidance)', () => expect(unmarkedTrailerTyreKmPerHour).toBe(Math.floor(65 * 1.609344)))
   it('I, O and X are none', () => expect(['I', 'O', 'X'].map(speedOfSymbolKmPerHour)).toEqual([undefined, undefined, undefined]))
 })
 

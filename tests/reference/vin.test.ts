@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { checkIdentificationNumber, modelYearsOf } from '../../shared-logic/identity/vin'
+import { judged } from '../shared-logic/checks/judged'
 
 describe('vehicle identification numbers, 49 CFR 565.15', () => {
   it.each([
@@ -29,6 +30,14 @@ describe('vehicle identification numbers, 49 CFR 565.15', () => {
     ['WP0ZZZ99ZTS392124', '8', 'Z'],
   ])('%s should have the check digit %s, not %s', (number, expected, found) => {
     expect(checkIdentificationNumber(number)).toEqual({ kind: 'bad digit', expected, found })
+  })
+
+  it('WP0ZZZ99ZTS392124 of a European trailer is information, not a fault: no check digit is asked outside North America (vehicle identification structure pages)', () => {
+    expect(judged('papers.identification-number', { read: 'as registered' }, { trailer: { identificationNumber: 'WP0ZZZ99ZTS392124', market: 'europe' } })).toMatchObject({ outcome: 'no check digit there', verdict: 'pass' })
+  })
+
+  it('11111111111111111 is warned of all the same', () => {
+    expect(judged('papers.identification-number', { read: 'another', number: '11111111111111111' }).verdict).toBe('advisory')
   })
 
   it('the letter O is never used: 1G4AH59H45G11834O', () => {
