@@ -91,6 +91,8 @@ const without = (value: unknown, path: readonly string[]): unknown => {
 const dropped = (rig: Rig, field: string): unknown => {
   const path = field.split('.')
   if (path[0] === 'weighings') return { ...rig, weighings: rig.weighings?.filter((_, index) => String(index) !== path[1]) }
+  // A tank said twice, or with more in it than it holds: neither of the two figures can be trusted.
+  if (path[1] === 'tanks' && path[3] === 'contentsM3') return without(without(rig, path), [...path.slice(0, 3), 'fill'])
   // Half a pair of brake forces: the whole axle list goes, for the sum of forces rests on it.
   if (path[0] === 'brakeTest' && path[1] === 'axles') return { ...rig, brakeTest: { ...rig.brakeTest, axles: undefined } }
   return without(rig, path)

@@ -44,6 +44,18 @@ export const sumsSettingsSchema = z.object({
 export type SumsSettings = z.infer<typeof sumsSettingsSchema>
 export const defaultSumsSettings: SumsSettings = sumsSettingsSchema.parse({})
 
+/** The bands from the lowest to the highest; each has to lie at or above the one before. */
+const bandOrder = ['failBelow', 'noticeFrom', 'passFrom', 'target', 'passTo', 'noticeTo'] as const satisfies readonly (keyof BalanceBands)[]
+
+/** The first two bands that lie the wrong way round, so that nothing could be judged by them; undefined when all are in order. */
+export const bandsOutOfOrder = (bands: BalanceBands): { readonly lower: keyof BalanceBands; readonly upper: keyof BalanceBands } | undefined => {
+  for (const [index, upper] of bandOrder.entries()) {
+    const lower = bandOrder[index - 1]
+    if (lower !== undefined && bands[lower] > bands[upper]) return { lower, upper }
+  }
+  return undefined
+}
+
 export const bandsOf = (settings: SumsSettings, ruleBook: RuleBook): BalanceBands => settings.balance[ruleBook]
 
 /** Whose bands they are: the rule book's usual ones, or the reader's own. */
