@@ -5,7 +5,7 @@ import { lampPositions, reflectorPositions } from '../rules/lamp-positions'
 
 /** Where on the rig a check is asked. `once` has the single position 'rig'. */
 export const positionFamilies = [
-  'once', 'chain', 'frame member', 'support', 'axle', 'hub', 'brake', 'wheel', 'wheel and spare', 'lamp', 'reflector', 'strap', 'tie-down strap', 'bow strap', 'transom strap',
+  'once', 'chain', 'frame member', 'corroding part', 'support', 'axle', 'hub', 'brake', 'wheel', 'wheel and spare', 'lamp', 'reflector', 'strap', 'tie-down strap', 'bow strap', 'transom strap',
 ] as const
 export type PositionFamily = (typeof positionFamilies)[number]
 
@@ -29,6 +29,11 @@ const supports = (rig: Rig): Position[] => {
   return ['bunk left', 'bunk right', 'keel rollers']
 }
 
+/** What carries the hull's supports; bunk brackets while the supports are not known. */
+const supportBrackets = ({ trailer: { supports: kind } }: Rig): Position[] => [...(kind === 'rollers' ? [] : ['bunk brackets']), ...(kind === 'rollers' || kind === 'bunks and rollers' ? ['roller brackets'] : [])]
+
+const frameMembers: readonly Position[] = ['tongue', 'left rail', 'right rail', 'cross-members']
+
 /** Braked axles are counted from the rear, as fitted when only some are braked: common practice, no source. */
 const braked = (rig: Rig): Position[] => {
   const { axleCount, brakedAxleCount } = rig.trailer
@@ -45,7 +50,9 @@ export const positionsOf = (family: PositionFamily, rig: Rig, ruleBook: RuleBook
     case 'chain':
       return ['chain left', 'chain right']
     case 'frame member':
-      return ['tongue', 'left rail', 'right rail', 'cross-members']
+      return frameMembers
+    case 'corroding part':
+      return [...frameMembers, 'winch post', ...supportBrackets(rig), ...axles(rig.trailer.axleCount)]
     case 'support':
       return supports(rig)
     case 'axle':

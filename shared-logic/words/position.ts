@@ -12,6 +12,7 @@ export const sayPosition = (position: string, axleCount: number | undefined): st
     if (side === undefined) return place === undefined ? 'axle' : `${place} axle`
     return place === undefined ? side : `${side} ${place}`
   }
+  if (position.endsWith(' brackets')) return position
   const named = /^(?:lamp|reflector|strap|chain|bunk) (.+)$/.exec(position)
   if (position.startsWith('bunk ') || position.startsWith('chain ')) return `${named?.[1] ?? position} ${position.split(' ')[0] ?? ''}`
   if (position.startsWith('strap ')) return `${named?.[1] ?? position} strap`

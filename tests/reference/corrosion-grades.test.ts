@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest'
-import { degreeOfRusting, protectionFormula, protectionRating, rustGrade } from '../../shared-logic/rules/corrosion-grades'
-import { acrossOf, corrosionLimits } from '../../shared-logic/rules/corrosion-limits'
-import { gradeSpot, gravestSpot } from '../../shared-logic/rules/spot-grading'
+import { degreeOfRusting, protectionFormula, protectionRating, rustGrade } from '../../shared-logic/corrosion/area-grades'
+import { acrossOf, corrosionLimits } from '../../shared-logic/corrosion/limits'
+import { gradeSpot, gradeSpots, gravestFirst } from '../../shared-logic/corrosion/grade-spot'
 import type { Spot } from '../../shared-logic/survey/spot'
 
 describe('degrees of rusting, ISO 4628-3', () => {
@@ -69,13 +69,13 @@ const circle = (acrossM: number): number => (Math.PI * acrossM ** 2) / 4
 
 describe('holes, pits and eaten-away places', () => {
   it('50 mm across is not rejected by size, 51 mm is (New Zealand vehicle inspection requirements, general trailers 3-1)', () => {
-    expect(gradeSpot(spot({ kind: 'pitting', areaM2: circle(0.05) }), []).grade).toBe('pitted')
-    expect(gradeSpot(spot({ kind: 'pitting', areaM2: circle(0.051) }), []).grade).toBe('eaten away')
+    expect(gradeSpot(spot({ kind: 'pitting', areaM2: circle(0.05), pitDepthM: 0.0005, wallM: 0.004 }), []).gravest).toBe('pitted')
+    expect(gradeSpot(spot({ kind: 'pitting', areaM2: circle(0.051), pitDepthM: 0.0005, wallM: 0.004 }), []).gravest).toBe('eaten away')
     expect(acrossOf(circle(0.05))).toBeCloseTo(corrosionLimits.eatenAcrossM, 9)
   })
 
   it('a frame member with a rust hole is rejected (Québec C-24.2 r. 32 s. 98; UK inspection manual)', () => {
-    expect(gradeSpot(spot({ kind: 'hole' }), []).grade).toBe('hole')
+    expect(gradeSpot(spot({ kind: 'hole' }), []).gravest).toBe('hole')
   })
 
   it.each([
@@ -84,7 +84,7 @@ describe('holes, pits and eaten-away places', () => {
     [2.9, 'pitted'],
   ])('a pit leaving %d of 4.0 mm is graded %s (IACS UR Z10.5 8.2 as analogue: 70 %% remain)', (leftMm, grade) => {
     const pit = spot({ kind: 'pitting', pitDepthM: (4 - leftMm) / 1000, wallM: 0.004 })
-    expect(gradeSpot(pit, [pit]).grade).toBe(grade)
+    expect(gradeSpot(pit, [pit]).gravest).toBe(grade)
   })
 })
 
@@ -95,9 +95,9 @@ describe('bare spots on zinc against ISO 1461:2009, 6.3', () => {
 
   it('8, 6 and 12 cm2 on 3.2 m2: the total of 26 cm2 keeps within 160 cm2, the largest breaks 10 cm2', () => {
     const zinc = [8, 6, 12].map((cm2, index) => spot({ id: String(index), material: 'galvanized steel', areaM2: cm2 / 10_000, faceAreaM2: 3.2 }))
-    expect((gravestSpot(zinc)?.share ?? 0) * 3.2).toBeCloseTo(0.0026, 9)
-    expect((gravestSpot(zinc)?.share ?? 1) <= corrosionLimits.bareShare).toBe(true)
+    expect((gravestFirst(gradeSpots(zinc))[0]?.share?.value ?? 0) * 3.2).toBeCloseTo(0.0026, 9)
+    expect((gravestFirst(gradeSpots(zinc))[0]?.share?.value ?? 1) <= corrosionLimits.bareShare).toBe(true)
     expect(zinc.map((each) => (each.areaM2 ?? 0) > corrosionLimits.bareSpotM2)).toEqual([false, false, true])
-    expect(gravestSpot(zinc)).toMatchObject({ grade: 'red rust on zinc', spot: { id: '2' } })
+    expect(gravestFirst(gradeSpots(zinc))[0]).toMatchObject({ grade: 'red rust on zinc', spot: { id: '2' } })
   })
 })

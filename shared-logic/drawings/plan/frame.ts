@@ -10,16 +10,16 @@ export interface Part {
 
 const member = 9
 
+/** Where the cross-members lie between the end of the tongue and the rear. */
+const crossShares = { first: 0, second: 0.36, third: 0.7, last: 0.97 } as const
+
 /** Coupler, tongue, rails, cross-members, winch post, chains, jack. */
 export const framePart = (rig: Rig, at: PlanLayout): Part => {
   const { railX, length, tongueEnd } = at
   const metal = { stroke: 'metal', weight: 2.4 } as const
   const rail = (x: number): Shape => box(x - member / 2, tongueEnd, member, length - tongueEnd, metal)
-  const shares = [0, 0.36, 0.7, 0.97]
-  const cross = shares.map((share) => {
-    const y = tongueEnd + (length - tongueEnd) * share
-    return box(-railX, y, railX * 2, member, metal)
-  })
+  const crossY = (share: number): number => tongueEnd + (length - tongueEnd) * share
+  const cross = Object.values(crossShares).map((share) => box(-railX, crossY(share), railX * 2, member, metal))
   const winchY = at.bowY - 26
   return {
     shapes: [
@@ -44,7 +44,10 @@ export const framePart = (rig: Rig, at: PlanLayout): Part => {
       { id: 'tongue', x: 0, y: tongueEnd * 0.5 },
       { id: 'left rail', x: -railX, y: (tongueEnd + at.bottom * 0.5) / 2 },
       { id: 'right rail', x: railX, y: (tongueEnd + at.bottom * 0.5) / 2 },
-      { id: 'cross-members', x: 0, y: tongueEnd + (length - tongueEnd) * 0.36 },
+      { id: 'cross-members', x: 0, y: crossY(crossShares.second) },
+      { id: 'winch post', x: 0, y: winchY },
+      { id: 'bunk brackets', x: railX * 0.62, y: crossY(crossShares.third) },
+      { id: 'roller brackets', x: -railX * 0.3, y: crossY(crossShares.third) },
       { id: 'spare', x: railX * 0.42 + at.tyreWidth * 0.4, y: tongueEnd * 0.56 + at.wheelLength * 0.45 },
     ],
   }

@@ -1,30 +1,22 @@
-import type { StationCheckWords } from '../../../check-words'
+import { gravestFindings } from '../../../../corrosion/findings'
+import type { OutcomeWords, StationCheckWords } from '../../../check-words'
+import { corrosionFindings, type FindingWords } from '../../corrosion-findings'
+
+/** A finding's sentence with the place before it. */
+const placed = ({ because, remedy }: FindingWords): OutcomeWords => ({ because: `{place}: ${because}`, ...(remedy !== undefined && { remedy }) })
 
 export const frameCorrosionWords: StationCheckWords = {
   'frame.corrosion': {
     title: 'Corrosion spots',
-    question: 'Where is this member corroded, and how much of the face?',
+    question: 'Where is this part corroded, and how much of the face?',
     how: 'Brush each place clean first: run-off stain is not rust. Note place, kind, area of the spot and area of the face it lies on; measure pits by depth gauge. Grade edges and welds apart. No spots: save the empty list.',
-    criterion: 'Painted steel: up to 1 % of a face passes. Zinc: up to 0.1 % red rust passes, and no spot above 10 cm². Area alone never fails. A hole, a pit deeper than 30 % of the wall or an eaten-away place more than 50 mm across fails. Graded by ISO 4628-3 (ceiling rule), ASTM D610 and ISO 10289, each from the area.',
+    criterion: 'Painted steel: up to 1 % of a face passes. Zinc: up to 0.1 % red rust passes, and no spot above 10 cm². Area alone never fails. In a part that bears load a hole, a pit deeper than 30 % of the wall (beside an aluminium weld 15 %), more than 25 % thinning or an eaten-away place more than 50 mm across fails. Unlike metals more than 0.15 V apart are an advisory. Graded by ISO 4628-3 (ceiling rule), ASTM D610 and ISO 10289, each from the area; where a measurement straddles an edge, the worse grade counts.',
     consequence: 'Area tells the state of the coating; depth tells what the frame still carries.',
     fields: { spots: { label: 'Spot' } },
     outcomes: {
       none: { because: 'No corrosion was found on what could be seen.' },
+      ...Object.fromEntries(gravestFindings.map((finding) => [finding, placed(corrosionFindings[finding])])),
       slight: { because: '{count} place(s), the worst at {place}: slight.' },
-      'not measured': { because: '{place}: rust whose area or face was not measured; it cannot be graded.', remedy: 'Measure spot and face, and record them.' },
-      'bare steel': { because: '{place}: uncoated steel rusts.', remedy: 'Clean and coat it within a month.' },
-      'painted rust': { because: '{place}: {share} of the face is rusted: degree Ri {ri} (ISO 4628-3), grade {grade} (ASTM D610).', remedy: 'Blast or brush to sound metal and paint again within a month.' },
-      'red rust on zinc': { because: '{place}: red rust on {share} of the face: protection rating {rating} (ISO 10289; by formula {formula}).', remedy: 'Clean it and repair the zinc, at least 100 µm, within a month.' },
-      'large bare spot': { because: '{place}: one rusted spot of {area} on zinc; the share of the face was not measured.', remedy: 'Measure the face; clean the spot and repair the zinc within a month.' },
-      'red rust past spot repair': { because: '{place}: red rust on {share} of the face, protection rating {rating} (ISO 10289; by formula {formula}), the spot {area}: beyond what a galvanizer may mend by spot repair on new work (0.5 % and 10 cm²).', remedy: 'Plan to galvanize again or to coat the whole member; repair the worst places before the next trip.' },
-      'aluminium pits': { because: '{place}: pits in aluminium, {depth} of the wall deep.', remedy: 'Clean, treat and watch them; measure again before the next season.' },
-      scale: { because: '{place}: rust in layers; under it more is lost than it looks.', remedy: 'Scrape to metal and measure the wall before the next trip.' },
-      galvanic: { because: '{place}: attack where unlike metals or a tight joint meet.', remedy: 'Take the joint apart, clean, isolate and refit it before the next trip.' },
-      'pits not measured': { because: '{place}: pits whose depth was not measured; what is left of the wall is not known.', remedy: 'Measure the deepest pit before it is towed.' },
-      pitted: { because: '{place}: pits, {depth} of the wall deep.', remedy: 'Clean and coat it, and measure again before the next trip.' },
-      'eaten away': { because: '{place}: metal eaten away {across} across, more than {limit}.', remedy: 'Do not tow it: have the member repaired or renewed.' },
-      'deep pit': { because: '{place}: a pit {depth} of the wall deep, more than 30 %.', remedy: 'Do not tow it before a repair: have the member judged and mended.' },
-      hole: { because: '{place}: rusted or eaten through.', remedy: 'Do not tow it: have the member repaired or renewed.' },
     },
   },
   'frame.section-loss': {

@@ -5,8 +5,12 @@
 export const corrosionLimits = {
   /** Painted steel: above this share of a face is an advisory (above Ri 3). */
   paintedShare: 0.01,
-  /** Galvanized steel: red rust above this share is an advisory (below Rp 9). */
-  galvanizedShare: 0.001,
+  /** Paint broken down. Analogue: IMO MSC.1/Circ.1330, 4.1.3, POOR above 20 %. */
+  brokenDownShare: 0.2,
+  /** Of the length of edges and welds. Analogue: IMO MSC.1/Circ.1330, 4.1.3, FAIR from 20 %. */
+  edgeShare: 0.2,
+  /** Metallic coatings: red rust above this share is an advisory (below Rp 9). */
+  zincShare: 0.001,
   /** A bare spot larger than this is named. Yardstick: ISO 1461:2009, 6.3, the largest area a galvanizer may repair. */
   bareSpotM2: 0.001,
   /** And the share of a part: ISO 1461:2009, 6.3. */
@@ -21,6 +25,10 @@ export const corrosionLimits = {
   weldZonePitFail: 0.15,
   /** Eaten-away spot that fails, across. Source: New Zealand vehicle inspection requirements, general trailers 3-1. */
   eatenAcrossM: 0.05,
+  /** Section modulus or area lost of a whole section. Analogue: IACS Common Structural Rules, Ch 13 Sec 2: not below 90 %. */
+  sectionLoss: 0.1,
+  /** Pitted share of a side from which the five deepest pits are measured. Analogue: IACS UR Z10.5 8.2. */
+  pittingIntensity: 0.15,
 } as const
 
 /** Diameter of the circle of the same area, m. */

@@ -1,0 +1,73 @@
+import { isOver, isUnder } from '../rules/beyond'
+import { compareGravity, gravestOf, rowOf, type CorrosionFinding } from './findings'
+import { acrossOf, corrosionLimits as limits } from './limits'
+import type { SpotFacts } from './spot-facts'
+
+/** `areaM2` is the end of the interval that is to count. */
+interface StructureCase extends Omit<SpotFacts, 'area'> {
+  readonly areaM2: number | undefined
+}
+
+interface StructureRule {
+  readonly finding: CorrosionFinding
+  /** Loss of metal is judged on parts that bear load alone; what happens at joints and right through, on any. */
+  readonly onAnyPart?: true
+  readonly holds: (at: StructureCase) => boolean
+}
+
+const over = (value: number | undefined, limit: number): boolean => value !== undefined && isOver(value, limit)
+const reaches = (value: number | undefined, limit: number): boolean => value !== undefined && !isUnder(value, limit)
+const isAluminium = ({ spot }: StructureCase): boolean => spot.material === 'aluminium'
+const isThrough = ({ spot, pitLoss, generalLoss }: StructureCase): boolean => spot.kind === 'hole' || reaches(pitLoss, 1) || reaches(generalLoss, 1)
+const isByWeld = ({ spot }: StructureCase): boolean => spot.besideWeld === true || spot.kind === 'weld'
+/** Depth without the wall, or pits without a depth: what is left is not known. */
+const isUnmeasured = (at: StructureCase): boolean => at.pitLoss === undefined && at.generalLoss === undefined && (at.isPitted || at.spot.remainingM !== undefined || (isAluminium(at) && at.spot.kind === 'weld'))
+const isEaten = ({ couple }: StructureCase): boolean => couple !== undefined && !couple.accepted && couple.anode === 'member'
+/** Pitted more than 50 mm across. Shallow pits in aluminium, measured or not, are told of by themselves. */
+const isEatenAway = (at: StructureCase): boolean =>
+  at.spot.kind === 'pitting' && at.areaM2 !== undefined && isOver(acrossOf(at.areaM2), limits.eatenAcrossM) && (!isAluminium(at) || reaches(at.pitLoss, limits.lossAdvisory))
+/** Attack at unlike metals whose other metal is not recorded, or with one that should not do it. */
+const isUnexplained = ({ spot, couple }: StructureCase): boolean => spot.kind === 'galvanic' && (couple === undefined || couple.accepted)
+
+/** The rules known for what a member still carries: the stricter, that is the gravest that holds, counts. */
+const rules: readonly StructureRule[] = [
+  { finding: 'hole', holds: isThrough },
+  { finding: 'deep pit', holds: ({ pitLoss }) => over(pitLoss, limits.pitFail) },
+  { finding: 'eaten away', holds: isEatenAway },
+  { finding: 'too thin', holds: ({ generalLoss }) => over(generalLoss, limits.thinningFail) },
+  { finding: 'pit by the weld', holds: (at) => isAluminium(at) && isByWeld(at) && over(at.pitLoss, limits.weldZonePitFail) },
+  { finding: 'pits not measured', holds: isUnmeasured },
+  { finding: 'galvanic, large cathode', onAnyPart: true, holds: (at) => isEaten(at) && at.spot.touchingIsSmaller === false },
+  { finding: 'thinned', holds: ({ generalLoss }) => reaches(generalLoss, limits.lossAdvisory) },
+  { finding: 'pitted', holds: (at) => !isAluminium(at) && reaches(at.pitLoss, limits.lossAdvisory) },
+  { finding: 'aluminium pits', holds: (at) => isAluminium(at) && at.isPitted && at.pitLoss !== undefined },
+  { finding: 'scale', holds: ({ spot }) => spot.kind === 'scale' },
+  { finding: 'galvanic', onAnyPart: true, holds: (at) => isEaten(at) || isUnexplained(at) },
+  { finding: 'crevice', onAnyPart: true, holds: ({ spot }) => spot.kind === 'crevice' },
+  { finding: 'galvanic, other part', onAnyPart: true, holds: ({ couple }) => couple !== undefined && !couple.accepted && couple.anode === 'other part' },
+  { finding: 'holed, no load', onAnyPart: true, holds: (at) => !at.bearsLoad && isThrough(at) },
+]
+
+/** Where no rule holds. What was not measured is not seen, never a pass. */
+const otherwise = ({ spot, bearsLoad, pitLoss, generalLoss }: StructureCase): CorrosionFinding => {
+  if (!bearsLoad) return 'not structural'
+  if (pitLoss !== undefined || generalLoss !== undefined) return 'small loss'
+  if (spot.kind !== 'white product') return 'depth not measured'
+  return spot.material === 'aluminium' ? 'bloom' : 'zinc alone'
+}
+
+/** Near a mounting any finding short of a fail wants the wall measured first; one that was, and is whole, is left as it is. */
+const nearMounting = (finding: CorrosionFinding, coating: CorrosionFinding, { spot, bearsLoad }: StructureCase): CorrosionFinding => {
+  const gravest = compareGravity(finding, coating) <= 0 ? finding : coating
+  const isNamed = spot.nearMounting === true && bearsLoad && finding !== 'small loss' && rowOf(gravest).verdict === 'advisory'
+  return isNamed && compareGravity('near a mounting', finding) < 0 ? 'near a mounting' : finding
+}
+
+const findingAt = (at: StructureCase, coating: CorrosionFinding): CorrosionFinding =>
+  nearMounting(gravestOf(rules.filter(({ onAnyPart, holds }) => (onAnyPart === true || at.bearsLoad) && holds(at)).map(({ finding }) => finding), otherwise(at)), coating, at)
+
+/** What the structure comes to by the measured value, and by the worst end of its interval, which counts. */
+export const structureFinding = (facts: SpotFacts, coating: CorrosionFinding): { readonly measured: CorrosionFinding; readonly worst: CorrosionFinding } => ({
+  measured: findingAt({ ...facts, areaM2: facts.area?.value }, coating),
+  worst: findingAt({ ...facts, areaM2: facts.area?.high }, coating),
+})
