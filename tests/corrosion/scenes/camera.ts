@@ -22,18 +22,17 @@ function meteredGain(canvas: Canvas, stops: number): number {
   let count = 0
   for (let at = 0; at < canvas.red.length; at += 7, count += 1) sum += Math.min(1, 0.25 * (canvas.red[at] ?? 0) + 0.65 * (canvas.green[at] ?? 0) + 0.1 * (canvas.blue[at] ?? 0))
   const mean = sum / count
-  return (0.24 / (0.45 * mean + 0.55 * 0.2)) * 2 ** stops
+  return (0.19 / (0.45 * mean + 0.55 * 0.2)) * 2 ** stops
 }
 
 /** A lens that is a little out of focus: [w, 1 - 2w, w] along and across. */
-function blurred(plane: Float32Array, widthPx: number, heightPx: number, sigma: number): Float32Array {
+function blurred(plane: Float32Array, widthPx: number, sigma: number): Float32Array {
   const side = Math.min(0.33, (sigma * sigma) / 2)
   const middle = 1 - 2 * side
-  const along = new Float32Array(plane.length)
-  for (let at = 0; at < plane.length; at += 1) along[at] = middle * (plane[at] ?? 0) + side * ((plane[at - 1] ?? plane[at] ?? 0) + (plane[at + 1] ?? plane[at] ?? 0))
-  const both = new Float32Array(plane.length)
-  for (let at = 0; at < plane.length; at += 1) both[at] = middle * (along[at] ?? 0) + side * ((along[at - widthPx] ?? along[at] ?? 0) + (along[at + widthPx] ?? along[at] ?? 0))
-  void heightPx
+  const along = plane.slice()
+  for (let at = 1; at < plane.length - 1; at += 1) along[at] = middle * (plane[at] ?? 0) + side * ((plane[at - 1] ?? 0) + (plane[at + 1] ?? 0))
+  const both = along.slice()
+  for (let at = widthPx; at < plane.length - widthPx; at += 1) both[at] = middle * (along[at] ?? 0) + side * ((along[at - widthPx] ?? 0) + (along[at + widthPx] ?? 0))
   return both
 }
 
@@ -43,7 +42,7 @@ function exposed(canvas: Canvas, plan: ScenePlan, chance: Chance): Uint8Array {
   const gains = [gain * plan.whiteBalance[0], gain, gain * plan.whiteBalance[1]] as const
   const out = new Uint8Array(canvas.red.length * 3)
   ;[canvas.red, canvas.green, canvas.blue].forEach((plane, channel) => {
-    const soft = blurred(plane, canvas.widthPx, canvas.heightPx, plan.blurPx)
+    const soft = blurred(plane, canvas.widthPx, plan.blurPx)
     const by = gains[channel] ?? gain
     let draw = chance.below(65_536)
     const stride = 1 + 2 * chance.below(30_000)

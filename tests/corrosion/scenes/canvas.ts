@@ -29,7 +29,8 @@ export function blankCanvas(widthPx: number, heightPx: number, view: View, mmPer
   const [a, b, c, d, e, f, g, h, i] = view.toPlane
   for (let row = 0, at = 0; row < heightPx; row += 1) {
     for (let column = 0; column < widthPx; column += 1, at += 1) {
-      const [u, v] = [column + 0.5, row + 0.5]
+      const u = column + 0.5
+      const v = row + 0.5
       const w = 1 / (g * u + h * v + i)
       canvas.xMm[at] = (a * u + b * v + c) * w
       canvas.yMm[at] = (d * u + e * v + f) * w

@@ -2,11 +2,12 @@ import type { PixelPoint } from '../../../shared-logic/measuring/measurement'
 import { type Canvas, lay, ramp } from './canvas'
 import { type Chance } from './chance'
 import { type Colour, things } from './colours'
-import { noiseOf } from './grounds'
+import { dye } from './grounds'
 import { type MemberShape } from './member'
+import { laidTile, noiseAt, noiseOf } from './noise'
 import { type DecoyKind, decoyKinds } from './plan'
 import { placeOn } from './rust'
-import { brushed, readTile, softNoise } from './tiles'
+import { brushed, softNoise } from './tiles'
 import { through, type View } from './view'
 
 /** A thing that looks like rust and is none: how far inside it a point of the plane lies, mm, and how it looks there. */
@@ -17,18 +18,12 @@ interface Thing {
   readonly thickest?: number
 }
 
-function dye(into: Float64Array, base: Colour, shade: number, gloss: number): void {
-  into[0] = base[0] * shade
-  into[1] = base[1] * shade
-  into[2] = base[2] * shade
-  into[3] = gloss
-}
-
 /** Distance inside a turned rectangle. */
 function boxAt(middle: PixelPoint, halfX: number, halfY: number, angle: number): (x: number, y: number) => number {
   const [cos, sin] = [Math.cos(angle), Math.sin(angle)]
   return (x, y) => {
-    const [dx, dy] = [x - middle[0], y - middle[1]]
+    const dx = x - middle[0]
+    const dy = y - middle[1]
     return Math.min(halfX - Math.abs(dx * cos + dy * sin), halfY - Math.abs(dy * cos - dx * sin))
   }
 }
@@ -48,9 +43,9 @@ const carpet: Maker = (place, acrossMm, chance) => {
   return {
     inside: bunkAt(place, acrossMm, chance),
     paint: (x, y, into) => {
-      const bend = 0.5 * tuft(x, y)
+      const bend = 0.5 * noiseAt(tuft, x, y)
       const weave = Math.sin(x * pitch + bend) * Math.sin(y * pitch + bend)
-      dye(into, base, Math.max(0.3, 0.82 + 0.2 * weave + 0.13 * tuft(x, y) + 0.05 * worn(x, y)), 0)
+      dye(into, base, Math.max(0.3, 0.82 + 0.2 * weave + 0.13 * noiseAt(tuft, x, y) + 0.05 * noiseAt(worn, x, y)), 0)
     },
   }
 }
@@ -58,9 +53,10 @@ const carpet: Maker = (place, acrossMm, chance) => {
 const wood: Maker = (place, acrossMm, chance) => {
   const base = chance.pick(things.wood)
   const bend = noiseOf(chance, 90, softNoise)
+  const grain = laidTile(chance, brushed, 1, 1)
   return {
     inside: bunkAt(place, acrossMm, chance),
-    paint: (x, y, into) => dye(into, base, 0.85 + 0.1 * readTile(brushed, y * 1.2, x * 3 + 12 * bend(x, y)) + 0.08 * Math.sin(x * 0.9 + 4 * bend(x, y)), 0.03),
+    paint: (x, y, into) => dye(into, base, 0.85 + 0.1 * noiseAt(grain, y * 1.2, x * 3 + 12 * noiseAt(bend, x, y)) + 0.08 * Math.sin(x * 0.9 + 4 * noiseAt(bend, x, y)), 0.03),
   }
 }
 
@@ -71,7 +67,7 @@ function lens(base: Colour, ribMm: number): Maker {
     const box = boxAt(place, half * 1.5, half * 0.8, chance.between(-0.1, 0.1))
     const pitch = (2 * Math.PI) / ribMm
     return {
-      inside: round ? (x, y) => half - Math.hypot(x - place[0], y - place[1]) : box,
+      inside: round ? (x, y) => half - Math.sqrt((x - place[0]) ** 2 + (y - place[1]) ** 2) : box,
       paint: (x, y, into) => dye(into, base, 0.75 + 0.2 * Math.sin(x * pitch) * Math.cos(y * pitch * 0.6) + 0.2 * ramp(0, half, y - place[1] + half / 2), 0.8),
     }
   }
@@ -82,7 +78,7 @@ const redPaint: Maker = (place, acrossMm, chance) => {
   const chalk = noiseOf(chance, 40, softNoise)
   return {
     inside: stripe ? boxAt(place, 9e3, acrossMm * chance.between(0.02, 0.05), chance.between(-0.03, 0.03)) : boxAt(place, acrossMm * chance.between(0.06, 0.14), acrossMm * chance.between(0.05, 0.1), chance.between(-0.5, 0.5)),
-    paint: (x, y, into) => dye(into, things.redPaint, 0.9 + 0.06 * chalk(x, y), 0.25),
+    paint: (x, y, into) => dye(into, things.redPaint, 0.9 + 0.06 * noiseAt(chalk, x, y), 0.25),
   }
 }
 
@@ -95,13 +91,15 @@ const leaf: Maker = (place, acrossMm, chance) => {
   const dry = noiseOf(chance, 20, softNoise)
   return {
     inside: (x, y) => {
-      const [along, across] = [((x - place[0]) * cos + (y - place[1]) * sin) / long, (Math.abs((y - place[1]) * cos - (x - place[0]) * sin)) / (long * wide)]
+      const along = ((x - place[0]) * cos + (y - place[1]) * sin) / long
+      const across = Math.abs((y - place[1]) * cos - (x - place[0]) * sin) / (long * wide)
       return long * wide * (1 - along * along - across)
     },
     paint: (x, y, into) => {
-      const [along, across] = [(x - place[0]) * cos + (y - place[1]) * sin, Math.abs((y - place[1]) * cos - (x - place[0]) * sin)]
+      const along = (x - place[0]) * cos + (y - place[1]) * sin
+      const across = Math.abs((y - place[1]) * cos - (x - place[0]) * sin)
       const vein = across < long * 0.03 ? 1.25 : 1 + 0.12 * ramp(0.8, 1, Math.sin((along - across * 0.8) * (18 / long)))
-      dye(into, base, (0.85 + 0.1 * dry(x, y)) * vein, 0.06)
+      dye(into, base, (0.85 + 0.1 * noiseAt(dry, x, y)) * vein, 0.06)
     },
   }
 }
@@ -112,8 +110,8 @@ const mud: Maker = (place, acrossMm, chance) => {
   const ragged = noiseOf(chance, radius)
   const fine = noiseOf(chance, 3)
   return {
-    inside: (x, y) => radius * (1 - Math.hypot(x - place[0], y - place[1]) / radius + 0.3 * ragged(x, y)),
-    paint: (x, y, into) => dye(into, base, 0.85 + 0.08 * fine(x, y), 0.02),
+    inside: (x, y) => radius * (1 - Math.sqrt((x - place[0]) ** 2 + (y - place[1]) ** 2) / radius + 0.3 * noiseAt(ragged, x, y)),
+    paint: (x, y, into) => dye(into, base, 0.85 + 0.08 * noiseAt(fine, x, y), 0.02),
     thickest: chance.between(0.6, 1),
   }
 }
@@ -124,19 +122,13 @@ const hand: Maker = (place, acrossMm, chance) => {
   const angle = chance.between(0.2, Math.PI - 0.2)
   const [cos, sin] = [Math.cos(angle), Math.sin(angle)]
   const crease = noiseOf(chance, 6, softNoise)
-  const side = (x: number, y: number): readonly [number, number] => [(x - place[0]) * cos + (y - place[1]) * sin, (y - place[1]) * cos - (x - place[0]) * sin]
-  const finger = (along: number, across: number, tip: number): number => radius - Math.hypot(Math.min(0, along - tip), across)
-  return {
-    inside: (x, y) => {
-      const [along, across] = side(x, y)
-      return Math.max(finger(along, across, 0), finger(along, across - radius * 2.1, radius))
-    },
-    paint: (x, y, into) => {
-      const [along, across] = side(x, y)
-      const rounded = Math.max(finger(along, across, 0), finger(along, across - radius * 2.1, radius)) / radius
-      dye(into, base, 0.55 + 0.45 * ramp(0, 0.7, rounded) + 0.03 * crease(x, y), 0.12)
-    },
+  const finger = (along: number, across: number, tip: number): number => radius - Math.sqrt(Math.min(0, along - tip) ** 2 + across ** 2)
+  const inside = (x: number, y: number): number => {
+    const along = (x - place[0]) * cos + (y - place[1]) * sin
+    const across = (y - place[1]) * cos - (x - place[0]) * sin
+    return Math.max(finger(along, across, 0), finger(along, across - radius * 2.1, radius))
   }
+  return { inside, paint: (x, y, into) => dye(into, base, 0.55 + 0.45 * ramp(0, 0.7, inside(x, y) / radius) + 0.03 * noiseAt(crease, x, y), 0.12) }
 }
 
 const makers: Record<Exclude<DecoyKind, 'run-off stain'>, Maker> = {
@@ -151,7 +143,8 @@ export function paintDecoy(canvas: Canvas, view: View, shape: MemberShape, kind:
   const into = new Float64Array(4)
   const soft = canvas.mmPerPx * 0.7
   for (let at = 0; at < canvas.red.length; at += 1) {
-    const [x, y] = [canvas.xMm[at] ?? 0, canvas.yMm[at] ?? 0]
+    const x = canvas.xMm[at] ?? 0
+    const y = canvas.yMm[at] ?? 0
     const cover = ramp(-soft, soft, thing.inside(x, y)) * (thing.thickest ?? 1)
     if (cover === 0) continue
     thing.paint(x, y, into)
@@ -172,14 +165,18 @@ export function boltPlaces(canvas: Canvas, view: View, shape: MemberShape, chanc
 /** Hexagon heads with a washer, in plain steel. */
 export function paintBolts(canvas: Canvas, places: readonly PixelPoint[], radiusMm: number): void {
   for (let at = 0; at < canvas.red.length; at += 1) {
-    const [x, y] = [canvas.xMm[at] ?? 0, canvas.yMm[at] ?? 0]
-    for (const [boltX, boltY] of places) {
-      const [dx, dy] = [x - boltX, y - boltY]
+    const x = canvas.xMm[at] ?? 0
+    const y = canvas.yMm[at] ?? 0
+    for (let n = 0; n < places.length; n += 1) {
+      const boltX = places[n]?.[0] ?? 0
+      const boltY = places[n]?.[1] ?? 0
+      const dx = x - boltX
+      const dy = y - boltY
       if (Math.abs(dx) > radiusMm * 2.2 || Math.abs(dy) > radiusMm * 2.2) continue
       const turned = Math.abs(dx) * 0.866 + Math.abs(dy) * 0.5
       const head = ramp(-canvas.mmPerPx, canvas.mmPerPx, radiusMm - Math.max(turned, Math.abs(dy)))
       const washer = ramp(-canvas.mmPerPx, canvas.mmPerPx, radiusMm * 1.5 - Math.hypot(dx, dy))
-      const shadow = ramp(radiusMm * 1.9, radiusMm * 1.3, Math.hypot(dx - radiusMm * 0.15, dy - radiusMm * 0.2)) * 0.5
+      const shadow = (1 - ramp(radiusMm * 1.3, radiusMm * 2, Math.hypot(dx - radiusMm * 0.15, dy - radiusMm * 0.2))) * 0.5
       lay(canvas, at, shadow * (1 - washer), 0.02, 0.02, 0.02)
       lay(canvas, at, washer, 0.36, 0.37, 0.38)
       lay(canvas, at, head, 0.42 + 0.0015 * dx, 0.43 + 0.0015 * dx, 0.44 + 0.0015 * dx)

@@ -1,21 +1,14 @@
-import { ramp } from './canvas'
+import { type Canvas, ramp } from './canvas'
 import { type Chance } from './chance'
 import { aluminium, type Colour, paints, zinc } from './colours'
+import { laidTile, noiseOf, noisePlane } from './noise'
 import { type Ground } from './plan'
-import { brushed, fractals, lumpTexels, readTile, softNoise, spangles } from './tiles'
+import { brushed, softNoise, spangles } from './tiles'
 
-/** Red, green, blue and gloss of a surface at a point of its plane, mm; written into `into`, so that nothing is allocated a pixel. */
-export type Surface = (xMm: number, yMm: number, into: Float64Array) => void
+/** Red, green, blue and gloss of a surface at a pixel; written into `into`, so that nothing is allocated a pixel. */
+export type Surface = (at: number, into: Float64Array) => void
 
-/** Noise with lumps `lumpMm` wide, turned and shifted by chance. */
-export function noiseOf(chance: Chance, lumpMm: number, tile = chance.pick(fractals)): (xMm: number, yMm: number) => number {
-  const angle = chance.between(0, 2 * Math.PI)
-  const [cos, sin] = [(Math.cos(angle) * lumpTexels) / lumpMm, (Math.sin(angle) * lumpTexels) / lumpMm]
-  const [shiftX, shiftY] = [chance.between(0, 512), chance.between(0, 512)]
-  return (xMm, yMm) => readTile(tile, xMm * cos - yMm * sin + shiftX, xMm * sin + yMm * cos + shiftY)
-}
-
-function set(into: Float64Array, base: Colour, shade: number, gloss: number): void {
+export function dye(into: Float64Array, base: Colour, shade: number, gloss: number): void {
   into[0] = base[0] * shade
   into[1] = base[1] * shade
   into[2] = base[2] * shade
@@ -23,71 +16,76 @@ function set(into: Float64Array, base: Colour, shade: number, gloss: number): vo
 }
 
 function blend(into: Float64Array, over: Colour, cover: number, gloss: number): void {
-  for (let i = 0; i < 3; i += 1) into[i] = (into[i] ?? 0) * (1 - cover) + (over[i] ?? 0) * cover
+  into[0] = (into[0] ?? 0) * (1 - cover) + over[0] * cover
+  into[1] = (into[1] ?? 0) * (1 - cover) + over[1] * cover
+  into[2] = (into[2] ?? 0) * (1 - cover) + over[2] * cover
   into[3] = (into[3] ?? 0) * (1 - cover) + gloss * cover
 }
 
-function zincSurface(chance: Chance, bright: boolean): Surface {
+/** White product of zinc or aluminium in patches: `more` 0 none, about 1 much of it. */
+function whiteProduct(canvas: Canvas, chance: Chance, lumpMm: number, from: number): (at: number) => number {
+  if (from > 3) return () => 0
+  const product = noisePlane(canvas, noiseOf(chance, lumpMm))
+  return (at) => ramp(from, from + 0.7, product[at] ?? 0)
+}
+
+function zincSurface(canvas: Canvas, chance: Chance, bright: boolean): Surface {
   const base = bright ? zinc.bright : zinc.weathered
-  const spangleMm = chance.between(5, 14)
   const contrast = bright ? chance.between(0.12, 0.24) : chance.between(0.03, 0.09)
-  const [shiftX, shiftY] = [chance.between(0, 512), chance.between(0, 512)]
-  const cloud = noiseOf(chance, 60, softNoise)
-  const fine = noiseOf(chance, 3)
-  const product = noiseOf(chance, chance.between(15, 50))
-  const productFrom = chance.happens(0.45) ? chance.between(0.7, 1.6) : 9
-  return (x, y, into) => {
-    const across = (x * 32) / spangleMm + shiftX
-    const down = (y * 32) / spangleMm + shiftY
-    const seam = readTile(spangles.inside, across, down)
-    const shade = 1 + contrast * readTile(spangles.shade, across, down) - contrast * 0.35 * (1 - seam) + 0.05 * cloud(x, y) + 0.025 * fine(x, y)
-    set(into, base, shade, bright ? 0.35 : 0.12)
-    const white = ramp(productFrom, productFrom + 0.7, product(x, y))
+  const texelsPerMm = 32 / chance.between(5, 14)
+  const crystal = laidTile(chance, spangles.shade, texelsPerMm, texelsPerMm)
+  const shades = noisePlane(canvas, crystal)
+  const seams = noisePlane(canvas, { ...crystal, tile: spangles.inside })
+  const cloud = noisePlane(canvas, noiseOf(chance, 60, softNoise))
+  const fine = noisePlane(canvas, noiseOf(chance, 3))
+  const product = whiteProduct(canvas, chance, chance.between(15, 50), chance.happens(0.45) ? chance.between(0.7, 1.6) : 9)
+  return (at, into) => {
+    const shade = 1 + contrast * ((shades[at] ?? 0) - 0.35 * (1 - (seams[at] ?? 0))) + 0.05 * (cloud[at] ?? 0) + 0.025 * (fine[at] ?? 0)
+    dye(into, base, shade, bright ? 0.35 : 0.12)
+    const white = product(at)
     if (white > 0) blend(into, zinc.white, white * 0.75, 0.02)
   }
 }
 
-function paintSurface(chance: Chance, shades: readonly Colour[]): Surface {
+function paintSurface(canvas: Canvas, chance: Chance, shades: readonly Colour[]): Surface {
   const base = chance.pick(shades)
   const age = chance.next()
-  const chalk = noiseOf(chance, 80, softNoise)
-  const peel = noiseOf(chance, 4, softNoise)
-  const scuff = noiseOf(chance, 25)
+  const chalk = noisePlane(canvas, noiseOf(chance, 80, softNoise))
+  const peel = noisePlane(canvas, noiseOf(chance, 4, softNoise))
+  const scuff = noisePlane(canvas, noiseOf(chance, 25))
+  const scratches = noisePlane(canvas, laidTile(chance, brushed, 1.6, 7))
   const dust = chance.between(0, 0.1)
-  const [shiftX, shiftY] = [chance.between(0, 512), chance.between(0, 512)]
-  return (x, y, into) => {
-    set(into, base, 1 + 0.06 * age * chalk(x, y) + 0.025 * peel(x, y), 0.3 * (1 - 0.7 * age))
-    const cover = dust * ramp(-1, 2, scuff(x, y)) + age * 0.05
-    const scratch = ramp(2.4, 3.2, readTile(brushed, x * 1.6 + shiftX, y * 7 + shiftY)) * 0.3
-    blend(into, [0.45, 0.43, 0.4], Math.min(0.4, cover + scratch), 0.02)
+  return (at, into) => {
+    dye(into, base, 1 + 0.06 * age * (chalk[at] ?? 0) + 0.025 * (peel[at] ?? 0), 0.3 * (1 - 0.7 * age))
+    const cover = dust * ramp(-1, 2, scuff[at] ?? 0) + age * 0.05 + 0.3 * ramp(2.4, 3.2, scratches[at] ?? 0)
+    blend(into, [0.45, 0.43, 0.4], Math.min(0.4, cover), 0.02)
   }
 }
 
-function aluminiumSurface(chance: Chance): Surface {
+function aluminiumSurface(canvas: Canvas, chance: Chance): Surface {
   const strength = chance.between(0.03, 0.09)
-  const cloud = noiseOf(chance, 70, softNoise)
-  const oxide = noiseOf(chance, 12)
-  const oxideFrom = chance.between(1.2, 3)
   const upright = chance.happens(0.3)
-  const [shiftX, shiftY] = [chance.between(0, 512), chance.between(0, 512)]
-  return (x, y, into) => {
-    const line = upright ? readTile(brushed, y * 2 + shiftX, x * 5 + shiftY) : readTile(brushed, x * 2 + shiftX, y * 5 + shiftY)
-    set(into, aluminium.bare, 0.82 + strength * line + 0.05 * cloud(x, y), 0.4)
-    const white = ramp(oxideFrom, oxideFrom + 0.6, oxide(x, y))
+  const along = laidTile(chance, brushed, 2, 5)
+  const lines = noisePlane(canvas, upright ? { ...along, acrossX: 0, acrossY: 2, downX: 5, downY: 0 } : along)
+  const cloud = noisePlane(canvas, noiseOf(chance, 70, softNoise))
+  const oxide = whiteProduct(canvas, chance, 12, chance.between(1.2, 4))
+  return (at, into) => {
+    dye(into, aluminium.bare, 0.82 + strength * (lines[at] ?? 0) + 0.05 * (cloud[at] ?? 0), 0.4)
+    const white = oxide(at)
     if (white > 0) blend(into, aluminium.oxide, white * 0.7, 0.02)
   }
 }
 
-export function surfaceOf(ground: Ground, chance: Chance): Surface {
+export function surfaceOf(ground: Ground, canvas: Canvas, chance: Chance): Surface {
   switch (ground) {
-    case 'zinc bright': return zincSurface(chance, true)
-    case 'zinc weathered': return zincSurface(chance, false)
-    case 'painted grey': return paintSurface(chance, paints.grey)
-    case 'painted black': return paintSurface(chance, paints.black)
-    case 'painted white': return paintSurface(chance, paints.white)
-    case 'painted blue': return paintSurface(chance, paints.blue)
-    case 'painted red': return paintSurface(chance, paints.red)
-    case 'painted green': return paintSurface(chance, paints.green)
-    case 'aluminium': return aluminiumSurface(chance)
+    case 'zinc bright': return zincSurface(canvas, chance, true)
+    case 'zinc weathered': return zincSurface(canvas, chance, false)
+    case 'painted grey': return paintSurface(canvas, chance, paints.grey)
+    case 'painted black': return paintSurface(canvas, chance, paints.black)
+    case 'painted white': return paintSurface(canvas, chance, paints.white)
+    case 'painted blue': return paintSurface(canvas, chance, paints.blue)
+    case 'painted red': return paintSurface(canvas, chance, paints.red)
+    case 'painted green': return paintSurface(canvas, chance, paints.green)
+    case 'aluminium': return aluminiumSurface(canvas, chance)
   }
 }

@@ -1,7 +1,7 @@
 import { type Canvas, ramp } from './canvas'
 import { type Chance } from './chance'
 import { type Colour } from './colours'
-import { noiseOf } from './grounds'
+import { noiseOf, noisePlane } from './noise'
 import { type Light, type ScenePlan } from './plan'
 import { softNoise } from './tiles'
 
@@ -49,22 +49,25 @@ export function lightCanvas(canvas: Canvas, plan: ScenePlan, chance: Chance): vo
   const shadow = plan.shadow ? shadowOver(canvas, chance) : () => 0
   const depth = chance.between(0.28, 0.5)
   const shine = shineOver(canvas, plan, chance)
-  const ripple = noiseOf(chance, 30 * canvas.mmPerPx)
-  const film = noiseOf(chance, 150 * canvas.mmPerPx, softNoise)
+  const ripples = { ...noiseOf(chance, 30 * canvas.mmPerPx), acrossY: 0, downX: 0 }
+  const ripple = plan.wet ? noisePlane(canvas, { ...ripples, acrossX: ripples.acrossX * 0.3 }) : canvas.rust
+  const film = plan.wet ? noisePlane(canvas, noiseOf(chance, 150 * canvas.mmPerPx, softNoise)) : canvas.rust
   for (let row = 0, at = 0; row < canvas.heightPx; row += 1) {
     for (let column = 0; column < canvas.widthPx; column += 1, at += 1) {
       const dark = shadow(column, row)
       const direct = fall(column, row) * (1 - dark * (1 - depth))
-      let [red, green, blue] = [canvas.red[at] ?? 0, canvas.green[at] ?? 0, canvas.blue[at] ?? 0]
+      let red = Math.max(0, canvas.red[at] ?? 0)
+      let green = Math.max(0, canvas.green[at] ?? 0)
+      let blue = Math.max(0, canvas.blue[at] ?? 0)
       let mirrored = (canvas.gloss[at] ?? 0) * shine(column, row) * (1 - dark)
       if (plan.wet) {
-        const [x, y] = [canvas.xMm[at] ?? 0, canvas.yMm[at] ?? 0]
-        const water = ramp(-1.6, -0.2, film(x, y))
-        const power = 1 + 0.22 * water
-        red **= power
-        green **= power
-        blue **= power
-        mirrored += water * (0.02 + 0.5 * ramp(1.5, 2.6, ripple(x * 0.3, y)) * (1 - dark))
+        const water = ramp(-1.6, -0.2, film[at] ?? 0)
+        // Water in the pores: darker, and the weaker colours the more so.
+        const soaked = 0.42 * water
+        red *= 1 - soaked * (1 - red)
+        green *= 1 - soaked * (1 - green)
+        blue *= 1 - soaked * (1 - blue)
+        mirrored += water * (0.02 + 0.5 * ramp(1.5, 2.6, ripple[at] ?? 0) * (1 - dark))
       }
       canvas.red[at] = (red + mirrored) * direct * tint[0] * (1 - 0.06 * dark)
       canvas.green[at] = (green + mirrored) * direct * tint[1]

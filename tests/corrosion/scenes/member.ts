@@ -1,4 +1,3 @@
-import { type Backdrop } from './backgrounds'
 import { type Canvas, ramp } from './canvas'
 import { type Chance } from './chance'
 import { type Surface } from './grounds'
@@ -52,30 +51,28 @@ function shadeAt(shape: MemberShape, x: number, y: number): number {
 }
 
 /** Paints backdrop, member and its shadow on the backdrop. */
-export function paintMember(canvas: Canvas, shape: MemberShape, surface: Surface, backdrop: Backdrop): void {
+export function paintMember(canvas: Canvas, shape: MemberShape, surface: Surface, backdrop: Surface | undefined): void {
   const into = new Float64Array(4)
   const behind = new Float64Array(4)
-  const toBase = 800 / canvas.widthPx
   const soft = canvas.mmPerPx
-  for (let row = 0, at = 0; row < canvas.heightPx; row += 1) {
-    for (let column = 0; column < canvas.widthPx; column += 1, at += 1) {
-      const [x, y] = [canvas.xMm[at] ?? 0, canvas.yMm[at] ?? 0]
-      const outside = Math.max(Math.abs(x) - shape.halfLengthMm, -y - shape.halfHeightMm - shape.above.heightMm, y - shape.halfHeightMm - shape.below.heightMm)
-      const cover = 1 - ramp(-soft / 2, soft / 2, outside)
-      if (cover > 0) {
-        surface(x, y, into)
-        const shade = shadeAt(shape, x, y)
-        for (let i = 0; i < 3; i += 1) into[i] = (into[i] ?? 0) * shade
-      }
-      if (cover < 1) {
-        backdrop(column * toBase, row * toBase, behind)
-        const shadow = 0.4 + 0.6 * ramp(0, shape.halfHeightMm * 0.35, outside)
-        for (let i = 0; i < 4; i += 1) into[i] = (into[i] ?? 0) * cover + (behind[i] ?? 0) * (i < 3 ? shadow : 1) * (1 - cover)
-      }
-      canvas.red[at] = into[0] ?? 0
-      canvas.green[at] = into[1] ?? 0
-      canvas.blue[at] = into[2] ?? 0
-      canvas.gloss[at] = into[3] ?? 0
+  for (let at = 0; at < canvas.red.length; at += 1) {
+    const x = canvas.xMm[at] ?? 0
+    const y = canvas.yMm[at] ?? 0
+    const outside = Math.max(Math.abs(x) - shape.halfLengthMm, -y - shape.halfHeightMm - shape.above.heightMm, y - shape.halfHeightMm - shape.below.heightMm)
+    const cover = 1 - ramp(-soft / 2, soft / 2, outside)
+    if (cover > 0) {
+      surface(at, into)
+      const shade = shadeAt(shape, x, y)
+      for (let i = 0; i < 3; i += 1) into[i] = (into[i] ?? 0) * shade
     }
+    if (cover < 1 && backdrop !== undefined) {
+      backdrop(at, behind)
+      const shadow = 0.4 + 0.6 * ramp(0, shape.halfHeightMm * 0.35, outside)
+      for (let i = 0; i < 4; i += 1) into[i] = (into[i] ?? 0) * cover + (behind[i] ?? 0) * (i < 3 ? shadow : 1) * (1 - cover)
+    }
+    canvas.red[at] = into[0] ?? 0
+    canvas.green[at] = into[1] ?? 0
+    canvas.blue[at] = into[2] ?? 0
+    canvas.gloss[at] = into[3] ?? 0
   }
 }

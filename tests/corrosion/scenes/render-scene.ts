@@ -1,6 +1,6 @@
 import type { PixelPoint, Scale } from '../../../shared-logic/measuring/measurement'
 import type { Mask, Pixels } from '../../../shared-logic/measuring/pixels'
-import { backdropOf } from './backgrounds'
+import { backdropOf, backdropPoints } from './backgrounds'
 import { photographed } from './camera'
 import { blankCanvas, type Canvas } from './canvas'
 import { chanceOf } from './chance'
@@ -81,7 +81,8 @@ export async function renderScene(seed: number, options: SceneOptions = {}): Pro
   const view = viewFor(plan)
   const canvas = blankCanvas(plan.widthPx, plan.heightPx, view, plan.mmPerPx)
   const shape = shapeOf(plan.member, [plan.widthPx * plan.mmPerPx, plan.heightPx * plan.mmPerPx], chance)
-  paintMember(canvas, shape, surfaceOf(plan.ground, chance), backdropOf(plan.background, chance))
+  const behind = plan.member === 'close' ? undefined : backdropOf(plan.background, backdropPoints(plan.widthPx, plan.heightPx), chance)
+  paintMember(canvas, shape, surfaceOf(plan.ground, canvas, chance), behind)
   if (plan.decoys.includes('red paint')) paintDecoy(canvas, view, shape, 'red paint', chance)
   const bolts = plan.rust === 'bolts' || plan.member === 'plate' ? boltPlaces(canvas, view, shape, chance) : []
   if (plan.rust !== 'none') rustOver(canvas, view, shape, { pattern: plan.rust, stains: plan.decoys.includes('run-off stain'), bolts }, chance)

@@ -2,8 +2,8 @@ import type { PixelPoint } from '../../../shared-logic/measuring/measurement'
 import { type Canvas, lay, ramp } from './canvas'
 import { type Chance } from './chance'
 import { rustColours, stainColour } from './colours'
-import { noiseOf } from './grounds'
 import { insideFaceMm, type MemberShape } from './member'
+import { noiseAt, noiseOf } from './noise'
 import { decoyKinds, type RustPattern } from './plan'
 import { through, type View } from './view'
 
@@ -51,10 +51,11 @@ function heightsOf(canvas: Canvas, view: View, shape: MemberShape, pattern: Rust
     const [fromColumn, toColumn, fromRow, toRow] = boxOf(canvas, view, blot.x, blot.y, blot.radiusMm * 2.4)
     for (let row = fromRow; row < toRow; row += 1) {
       for (let column = fromColumn, at = row * canvas.widthPx + fromColumn; column < toColumn; column += 1, at += 1) {
-        const [x, y] = [(canvas.xMm[at] ?? 0) - blot.x, (canvas.yMm[at] ?? 0) - blot.y]
-        const far = Math.hypot(x * blot.aspect, y / blot.aspect) / blot.radiusMm
+        const x = (canvas.xMm[at] ?? 0) - blot.x
+        const y = (canvas.yMm[at] ?? 0) - blot.y
+        const far = Math.sqrt((x * blot.aspect) ** 2 + (y / blot.aspect) ** 2) / blot.radiusMm
         if (far > 2.4) continue
-        const height = blot.radiusMm * (1 - far + strength * ragged(x, y))
+        const height = blot.radiusMm * (1 - far + strength * noiseAt(ragged, x, y))
         if (height > (heights[at] ?? 0)) heights[at] = height
       }
     }
@@ -69,8 +70,9 @@ function alongEdge(canvas: Canvas, shape: MemberShape, heights: Float32Array, ch
   const widthMm = Math.min(edgeY, visibleMm * 0.3) * chance.between(0.12, 0.3)
   const ragged = noiseOf(chance, widthMm * 2.5)
   for (let at = 0; at < heights.length; at += 1) {
-    const [x, y] = [canvas.xMm[at] ?? 0, canvas.yMm[at] ?? 0]
-    const height = widthMm * (0.4 + 0.5 * ragged(x, y)) - Math.max(0, edgeY - y)
+    const x = canvas.xMm[at] ?? 0
+    const y = canvas.yMm[at] ?? 0
+    const height = widthMm * (0.4 + 0.5 * noiseAt(ragged, x, y)) - Math.max(0, edgeY - y)
     if (height > (heights[at] ?? 0)) heights[at] = height
   }
 }
@@ -82,7 +84,7 @@ function coverFrom(canvas: Canvas, heights: Float32Array, shape: MemberShape, ed
     for (let column = 1, at = row * widthPx + 1; column < widthPx - 1; column += 1, at += 1) {
       const height = heights[at] ?? 0
       if (height <= -900 || insideFaceMm(shape, canvas.xMm[at] ?? 0, canvas.yMm[at] ?? 0) < 0) continue
-      const slope = Math.hypot((heights[at + 1] ?? 0) - (heights[at - 1] ?? 0), (heights[at + widthPx] ?? 0) - (heights[at - widthPx] ?? 0)) / 2
+      const slope = Math.sqrt(((heights[at + 1] ?? 0) - (heights[at - 1] ?? 0)) ** 2 + ((heights[at + widthPx] ?? 0) - (heights[at - widthPx] ?? 0)) ** 2) / 2
       canvas.rust[at] = Math.min(1, Math.max(0, 0.5 + height / (edgePx * Math.min(4 * canvas.mmPerPx, Math.max(0.3 * canvas.mmPerPx, slope)))))
     }
   }
@@ -97,14 +99,16 @@ function paintRust(canvas: Canvas, heights: Float32Array, chance: Chance): void 
   for (let at = 0; at < heights.length; at += 1) {
     const cover = canvas.rust[at] ?? 0
     if (cover === 0) continue
-    const [x, y] = [canvas.xMm[at] ?? 0, canvas.yMm[at] ?? 0]
+    const x = canvas.xMm[at] ?? 0
+    const y = canvas.yMm[at] ?? 0
     const inside = ramp(0, 25 * canvas.mmPerPx, heights[at] ?? 0)
-    const tone = Math.min(1, Math.max(0, age - 0.12 + 0.24 * inside + 0.14 * mottle(x, y) + 0.06 * patch(x, y))) * last
+    const tone = Math.min(1, Math.max(0, age - 0.12 + 0.24 * inside + 0.14 * noiseAt(mottle, x, y) + 0.06 * noiseAt(patch, x, y))) * last
     const first = Math.floor(tone)
     const part = tone - first
-    const [from, to] = [rustColours[first], rustColours[first + 1]]
+    const from = rustColours[first]
+    const to = rustColours[first + 1]
     if (from === undefined || to === undefined) continue
-    const shade = Math.max(0.4, 1 + 0.13 * grain(x, y))
+    const shade = Math.max(0.4, 1 + 0.13 * noiseAt(grain, x, y))
     lay(canvas, at, cover, (from[0] + (to[0] - from[0]) * part) * shade, (from[1] + (to[1] - from[1]) * part) * shade, (from[2] + (to[2] - from[2]) * part) * shade)
     canvas.gloss[at] = (canvas.gloss[at] ?? 0) * (1 - cover) + 0.03 * cover
   }
@@ -120,11 +124,12 @@ function paintStains(canvas: Canvas, view: View, shape: MemberShape, blots: read
     const [fromColumn, toColumn, fromRow, toRow] = boxOf(canvas, view, blot.x, blot.y + lengthMm / 2, lengthMm / 2 + blot.radiusMm)
     for (let row = fromRow; row < toRow; row += 1) {
       for (let column = fromColumn, at = row * canvas.widthPx + fromColumn; column < toColumn; column += 1, at += 1) {
-        const [x, y] = [canvas.xMm[at] ?? 0, canvas.yMm[at] ?? 0]
+        const x = canvas.xMm[at] ?? 0
+        const y = canvas.yMm[at] ?? 0
         const down = (y - blot.y) / lengthMm
         if (down < 0 || down > 1 || insideFaceMm(shape, x, y) < 0) continue
         const across = 1 - ramp(0.4, 0.9, Math.abs(x - blot.x) / blot.radiusMm)
-        const tint = strongest * across * (1 - down) * Math.min(1.2, Math.max(0, 0.7 + 0.4 * streaks(x, y * 0.12)))
+        const tint = strongest * across * (1 - down) * Math.min(1.2, Math.max(0, 0.7 + 0.4 * noiseAt(streaks, x, y * 0.12)))
         lay(canvas, at, tint, stainColour[0], stainColour[1], stainColour[2])
         if (tint > 0.05) canvas.decoy[at] = label
       }

@@ -11,7 +11,8 @@ interface Laid { readonly middle: PixelPoint, readonly halfX: number, readonly h
 
 function cover(canvas: Canvas, laid: Laid, paint: (at: number, x: number, y: number) => void): void {
   for (let at = 0; at < canvas.red.length; at += 1) {
-    const [x, y] = [(canvas.xMm[at] ?? 0) - laid.middle[0], (canvas.yMm[at] ?? 0) - laid.middle[1]]
+    const x = (canvas.xMm[at] ?? 0) - laid.middle[0]
+    const y = (canvas.yMm[at] ?? 0) - laid.middle[1]
     const inside = Math.min(laid.halfX - Math.abs(x), laid.halfY - Math.abs(y))
     if (inside < -canvas.mmPerPx) continue
     const whole = ramp(-canvas.mmPerPx / 2, canvas.mmPerPx / 2, inside)
@@ -19,11 +20,13 @@ function cover(canvas: Canvas, laid: Laid, paint: (at: number, x: number, y: num
     canvas.rust[at] = (canvas.rust[at] ?? 0) * (1 - whole)
     canvas.gloss[at] = (canvas.gloss[at] ?? 0) * (1 - whole) + 0.1 * whole
     if (whole > 0.5) canvas.decoy[at] = 0
-    const before = [canvas.red[at] ?? 0, canvas.green[at] ?? 0, canvas.blue[at] ?? 0] as const
+    const red = canvas.red[at] ?? 0
+    const green = canvas.green[at] ?? 0
+    const blue = canvas.blue[at] ?? 0
     paint(at, x, y)
-    canvas.red[at] = before[0] + (canvas.red[at] ?? 0) * whole
-    canvas.green[at] = before[1] + (canvas.green[at] ?? 0) * whole
-    canvas.blue[at] = before[2] + (canvas.blue[at] ?? 0) * whole
+    canvas.red[at] = red + (canvas.red[at] ?? 0) * whole
+    canvas.green[at] = green + (canvas.green[at] ?? 0) * whole
+    canvas.blue[at] = blue + (canvas.blue[at] ?? 0) * whole
   }
 }
 
@@ -45,8 +48,9 @@ function layCard(canvas: Canvas, view: View, middle: PixelPoint): Scale {
 function layRule(canvas: Canvas, view: View, middle: PixelPoint, halfLengthMm: number): Scale {
   const laid = { middle, halfX: halfLengthMm + 6, halfY: Math.max(8, canvas.mmPerPx * 16) }
   const pitch = canvas.mmPerPx < 0.25 ? 1 : 5
+  const wide = Math.max(0.3, canvas.mmPerPx * 0.8)
   cover(canvas, laid, (at, x, y) => {
-    const [place, wide] = [x + halfLengthMm, Math.max(0.3, canvas.mmPerPx * 0.8)]
+    const place = x + halfLengthMm
     const nearest = Math.round(place / pitch) * pitch
     const long = nearest % 50 === 0 ? 0.9 : nearest % 10 === 0 ? 0.55 : 0.3
     const marked = nearest >= 0 && nearest <= 2 * halfLengthMm && laid.halfY - Math.abs(y) > 0 && y + laid.halfY < long * 2 * laid.halfY
