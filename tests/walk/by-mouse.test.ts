@@ -1,20 +1,20 @@
-import { readFile } from 'node:fs/promises'
 import type { Browser } from 'playwright-core'
 import { afterAll, beforeAll, expect, it } from 'vitest'
 import { en } from '../../shared-logic/words/en'
 import { placeKey } from '../../shared-logic/survey/keys'
 import { say } from '../../shared-logic/words/say'
+import { issueFirstReport } from './issue'
 import { answerIn } from './kept-answer'
 import { screensFolder } from './look'
 import { Person } from './person'
-import { countSurvey, readReport } from './pdf-tallies'
+import { countSurvey } from './pdf-tallies'
 import { addByDrop, addByPaste, addByPicker, photographsShown } from './photographs'
 import { photographFile, textNamedJpeg, truncatedJpeg } from './pictures'
 import { makeYardFolder, startProgram } from './program'
 import { lineOf, sheetOf } from './sheet'
 import { openBrowser, openWindow } from './window'
 
-const { rig: rigWords, survey: said, yard, reportPage } = en.screens
+const { rig: rigWords, survey: said, yard } = en.screens
 const rigName = 'Marram tandem'
 let browser: Browser
 beforeAll(async () => {
@@ -114,22 +114,13 @@ it('from an empty yard to an issued PDF by mouse, and the PDF says what the surv
     await person.walkOn(sheet)
     await person.saved()
 
-    // Review, issue, who signs
+    // Review and issue
     await person.follow(said.walk.review)
     await page.getByText(said.review.noOpen).waitFor()
-    await person.press(said.review.issue)
-    await person.write(said.review.name, 'Ilse Marwick-Ødegård')
-    await person.write(said.review.address, '4 Slipway Lane')
-    await person.press(said.review.whoConfirm)
-    await page.getByRole('alertdialog').getByRole('button', { name: said.review.confirm, exact: true }).click()
-    const download = page.waitForEvent('download')
-    await page.getByRole('link', { name: reportPage.download }).click()
-    const path = `${folder}/report.pdf`
-    await (await download).saveAs(path)
+    const report = await issueFirstReport(person, { name: 'Ilse Marwick-Ødegård', address: '4 Slipway Lane' }, folder)
 
     // The PDF against the survey
     const survey = await ask('surveys.get', { surveyId })
-    const report = await readReport(new Uint8Array(await readFile(path)))
     expect(survey.status).toBe('issued')
     expect(report.counted).toEqual(countSurvey(survey))
     expect(survey.summary).toMatchObject({ open: 0, tallies: { 'not seen': 1 } })
