@@ -4,15 +4,8 @@ import { join } from 'node:path'
 import sharp from 'sharp'
 import { openLanes } from '../../main/photos/lanes'
 import { openShelf } from '../../main/photos/shelf'
+import type { BenchLine } from './bench-line'
 import { twelveMegapixels, withComment } from './twelve-megapixels'
-
-export interface BenchLine {
-  readonly name: string
-  readonly value: number
-  readonly unit: string
-  readonly budget: string
-  readonly ok: boolean
-}
 
 const photographCount = 100
 const differentPictures = 10

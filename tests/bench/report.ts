@@ -7,7 +7,7 @@ import { makePreviews } from '../../main/photos/previews'
 import { writeReport } from '../../main/report/write-report'
 import { reportDocumentSchema } from '../../shared-logic/report/document'
 import { sampleReport } from '../main/report/sample-report'
-import type { BenchLine } from './intake'
+import type { BenchLine } from './bench-line'
 import { twelveMegapixels } from './twelve-megapixels'
 
 const photographCount = 100

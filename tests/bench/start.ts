@@ -2,7 +2,7 @@ import { spawn } from 'node:child_process'
 import { mkdtemp, rm } from 'node:fs/promises'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
-import type { BenchLine } from './intake'
+import { atShare, type BenchLine } from './bench-line'
 
 /** Built by `npm run bench`, which runs in the checkout's folder. */
 const bundle = join(process.cwd(), 'out', 'main', 'host.js')
@@ -32,8 +32,6 @@ const startOnce = async (folder: string): Promise<number> => {
   }
 }
 
-const middle = (values: readonly number[]): number => values.toSorted((a, b) => a - b)[Math.floor(values.length / 2)] ?? Number.NaN
-
 /** Start of the built host on a yard that is there, to its first answer: the middle one of seven, after one to warm the disk. */
 export const benchStart = async (): Promise<BenchLine[]> => {
   const folder = await mkdtemp(join(tmpdir(), 'bunkwright-start-'))
@@ -41,7 +39,7 @@ export const benchStart = async (): Promise<BenchLine[]> => {
     await startOnce(folder)
     const times: number[] = []
     for (let run = 0; run < runs; run += 1) times.push(await startOnce(folder))
-    const value = middle(times)
+    const value = atShare(times, 0.5)
     return [{ name: 'start to first answered request', value: Math.round(value), unit: 'ms', budget: `under ${budgetMs} ms`, ok: value < budgetMs }]
   } finally {
     await rm(folder, { recursive: true, force: true })

@@ -7,7 +7,7 @@ import { answerCall } from '../../main/desk/answer-call'
 import { openDesk } from '../../main/desk/open'
 import { openMarker } from '../../main/store/yard'
 import { makeBigYard, rigCount, surveysPerRig } from './big-yard'
-import type { BenchLine } from './intake'
+import type { BenchLine } from './bench-line'
 
 const runs = 50
 const budgetMs = 50
