@@ -24,7 +24,8 @@ export default defineConfig({
           alias: { electron: fileURLToPath(new URL('./shell/stand-in/stand-in.ts', import.meta.url)) },
         },
       },
-      { extends: true, test: { name: 'walk', environment: 'node', include: ['tests/walk/**/*.test.ts'], globalSetup: ['tests/shell/build-first.mjs'], testTimeout: 240_000, hookTimeout: 60_000, fileParallelism: false } },
+      // After all the others, so that a browser's waiting is not waiting for them.
+      { extends: true, test: { name: 'walk', environment: 'node', include: ['tests/walk/**/*.test.ts'], globalSetup: ['tests/shell/build-first.mjs'], testTimeout: 480_000, hookTimeout: 120_000, maxWorkers: 2, sequence: { groupOrder: 1 } } },
     ],
   },
 })

@@ -120,7 +120,7 @@ it('what is asked before a report is issued, and what stands where there is none
   wrong.push(...(await lookAt(page, 'report-reopen')))
   await page.keyboard.press('Escape')
   await go(`/surveys/${issued.id}`, new RegExp(issued.rigName))
-  wrong.push(...(await lookAt(page, 'walk-issued')))
+  wrong.push(...(await lookAt(page, 'walk-issued', { phoneHasOwnColours: true })))
   await go(`/surveys/${underWay.id}/report`, reportPage.titleAlone)
   wrong.push(...(await lookAt(page, 'report-none')))
   expect(wrong).toEqual([])

@@ -1,9 +1,11 @@
-import { copyFile } from 'node:fs/promises'
+import { copyFile, readFile } from 'node:fs/promises'
+import { join } from 'node:path'
 import type { Browser } from 'playwright-core'
 import { afterAll, beforeAll, expect, it } from 'vitest'
 import { en } from '../../shared-logic/words/en'
 import { stations, type StationId } from '../../shared-logic/survey/station'
 import { lookAt, screensFolder } from './look'
+import { countSurvey, readReport } from './pdf-tallies'
 import { makeYardFolder, startProgram } from './program'
 import { openBrowser, openWindow } from './window'
 
@@ -16,8 +18,8 @@ beforeAll(async () => {
 })
 afterAll(() => browser.close())
 
-it('every screen of the example yard is accessible at both sizes, by day and by night, and opens its finished report', async () => {
-  const { yard, remove } = await makeYardFolder()
+it('the example yard opens from the empty yard; every screen is accessible at both sizes, by day and by night, and its finished survey has its PDF', async () => {
+  const { folder, yard, remove } = await makeYardFolder()
   const program = await startProgram(yard)
   const { page, ask, complaints, close } = await openWindow(browser, program.address)
   const wrong: string[] = []
@@ -30,7 +32,9 @@ it('every screen of the example yard is accessible at both sizes, by day and by 
   try {
     await visit('empty-yard', '/')
     await page.getByRole('button', { name: en.screens.yard.openExample }).click()
-    await page.getByRole('link', { name: /^Example 1/ }).first().waitFor({ timeout: 60_000 })
+    const rigs = page.getByRole('list', { name: en.screens.yard.rigs })
+    await rigs.waitFor({ timeout: 60_000 })
+    expect(await rigs.getByRole('heading', { level: 2 }).count()).toBe(3)
     const { surveys } = await ask('surveys.list', {})
     const issued = surveys.find((survey) => survey.status === 'issued')
     const underWay = surveys.find((survey) => survey.status === 'under way')
@@ -51,14 +55,21 @@ it('every screen of the example yard is accessible at both sizes, by day and by 
       await page.goto(`${new URL(program.address).origin}/#/surveys/${underWay.id}`)
       await page.getByRole('figure').getByRole('button', { name: new RegExp(`^${index + 1}\\. ${en.stations[station]}`) }).click()
       await page.getByRole('heading', { level: 2, name: new RegExp(en.stations[station]) }).waitFor()
-      wrong.push(...(await lookAt(page, `walk-${index + 1}-${station}`)))
+      wrong.push(...(await lookAt(page, `walk-${index + 1}-${station}`, { phoneHasOwnColours: true })))
     }
     await copyFile(`${screensFolder}walk-7-hubs-desktop-light.png`, `${screensFolder}readme.png`)
 
-    const { reports } = await ask('reports.list', { surveyId: issued.id })
-    const pdf = await page.request.get(`${new URL(program.address).origin}/reports/${reports[0]?.id ?? ''}.pdf`)
-    expect(pdf.status()).toBe(200)
-    expect((await pdf.body()).subarray(0, 5).toString()).toBe('%PDF-')
+    await page.goto(`${new URL(program.address).origin}/#/`)
+    await rigs.getByRole('link', { name: issued.rigName, exact: true }).click()
+    await page.getByRole('link', { name: new RegExp(`^${en.screens.rig.openReport}`) }).first().click()
+    const download = page.waitForEvent('download')
+    await page.getByRole('link', { name: en.screens.reportPage.download }).click()
+    const path = join(folder, 'report.pdf')
+    await (await download).saveAs(path)
+    const { counted, title } = await readReport(new Uint8Array(await readFile(path)))
+    expect(counted).toEqual(countSurvey(await ask('surveys.get', { surveyId: issued.id })))
+    expect(counted.photographs).toBeGreaterThanOrEqual(12)
+    expect(title).toContain(issued.rigName)
     expect(wrong).toEqual([])
     // The rig that is not there is refused, and Chromium notes the status of that answer itself.
     expect(complaints).toEqual([expect.stringContaining('422')])

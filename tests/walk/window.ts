@@ -20,7 +20,7 @@ export interface ProgramWindow {
 
 export const openWindow = async (browser: Browser, address: string, options: BrowserContextOptions = {}): Promise<ProgramWindow> => {
   const context = await browser.newContext({ viewport: { width: 1280, height: 800 }, permissions: ['clipboard-read', 'clipboard-write'], reducedMotion: 'reduce', ...options })
-  context.setDefaultTimeout(10_000)
+  context.setDefaultTimeout(30_000)
   const page = await context.newPage()
   const complaints: string[] = []
   page.on('console', (message) => {
