@@ -117,6 +117,31 @@ describe('height of the centre of mass', () => {
     expect(wheels.lowerKg).toBeCloseTo(1600 * Math.cos(slope), 9)
   })
 
+  it('shares an axle’s load between its wheels on a side slope as the two equations of equilibrium do', () => {
+    fc.assert(fc.property(fc.double({ min: 200, max: 3000, noNaN: true }), fc.double({ min: 0.3, max: 2, noNaN: true }), fc.double({ min: 1.2, max: 2.2, noNaN: true }), fc.double({ min: 0, max: 0.4, noNaN: true }), (axleKg, heightM, trackM, slopeRad) => {
+      // Forces square to the slope; moments about the middle of the track on the ground, the wheels half a track to either side.
+      const solved: unknown = lusolve([[1, 1], [-trackM / 2, trackM / 2]], [axleKg * Math.cos(slopeRad), axleKg * Math.sin(slopeRad) * heightM])
+      const [upper = Number.NaN, lower = Number.NaN] = Array.isArray(solved) ? solved.flat().map(Number) : []
+      const wheels = onSideSlope(axleKg, heightM, trackM, slopeRad)
+      return near(wheels.upperKg, upper, axleKg * 3) && near(wheels.lowerKg, lower, axleKg * 3)
+    }), { numRuns: 1000 })
+  })
+
+  it('gains the coupling load while braking that the equations of motion ask for', () => {
+    const range = (min: number, max: number) => fc.double({ min, max, noNaN: true })
+    fc.assert(fc.property(fc.record({ totalKg: range(300, 4000), aheadM: range(0.1, 1), heightM: range(0.4, 2), ballM: range(0.3, 0.6), axleM: range(2, 8), deceleration: range(0, 0.8), braked: range(0, 1) }), ({ totalKg, aheadM, heightM, ballM, axleM, deceleration, braked }) => {
+      // Unknown: coupling load, axle load, push of the ball against the trailer. Rows: upright, lengthways (less what the trailer's brakes do), moments about the mass itself.
+      const brakeKg = braked * totalKg * deceleration
+      const solved: unknown = lusolve(
+        [[1, 1, 0], [0, 0, 1], [axleM - aheadM, -aheadM, ballM - heightM]],
+        [totalKg, totalKg * deceleration - brakeKg, heightM * brakeKg],
+      )
+      const coupling = Array.isArray(solved) ? Number(solved.flat()[0]) : Number.NaN
+      const standing = (totalKg * aheadM) / axleM
+      return near(couplingGainedBrakingKg(totalKg, heightM, ballM, axleM, deceleration, braked), coupling - standing, totalKg * 3)
+    }), { numRuns: 1000 })
+  })
+
   it('adds coupling load when braking, more with the trailer’s own brakes doing the work', () => {
     fc.assert(fc.property(fc.double({ min: 0.1, max: 0.8, noNaN: true }), (deceleration) => couplingGainedBrakingKg(2000, 1, 0.45, 5, deceleration, 1) > couplingGainedBrakingKg(2000, 1, 0.45, 5, deceleration, 0)))
   })

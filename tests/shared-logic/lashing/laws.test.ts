@@ -27,6 +27,24 @@ describe('the tie-down plan', () => {
     }), { numRuns: 500 })
   })
 
+  it('never counts less, in number or aggregate, for one more strap, nor falls from held to short', () => {
+    fc.assert(fc.property(anyRig, anyStrap, books, (rig, strap, book) => {
+      const [before, after] = [rig, { ...rig, tieDown: { ...rig.tieDown, straps: [...rig.tieDown.straps, strap] } }].map((each) => tieDownPlanOf(each, book))
+      const counts = (after?.aggregate?.countedN ?? 0) >= (before?.aggregate?.countedN ?? 0) && (after?.count?.fitted ?? 0) >= (before?.count?.fitted ?? 0)
+      return counts && (before?.standing !== 'holds' || after?.standing === 'holds')
+    }), { numRuns: 500 })
+  })
+
+  it('never holds less for one strap rated higher', () => {
+    fc.assert(fc.property(anyRig, fc.double({ min: 1, max: 5, noNaN: true }), books, (rig, times, book) => {
+      const [first, ...others] = rig.tieDown.straps
+      if (!first) return true
+      const stronger = { ...first, ratedN: (first.ratedN ?? 0) * times, breakingN: (first.breakingN ?? 0) * times }
+      const before = holds(rig, book)
+      return holds({ ...rig, tieDown: { ...rig.tieDown, straps: [stronger, ...others] } }, book).every(({ heldN }, index) => heldN >= (before[index]?.heldN ?? 0) - 1e-9 * Math.max(1, heldN))
+    }), { numRuns: 300 })
+  })
+
   it('holds to the left what its mirror image holds to the right, and the same along the road', () => {
     fc.assert(fc.property(anyRig, books, (rig, book) => {
       const here = holds(rig, book)

@@ -1,5 +1,5 @@
 import fc from 'fast-check'
-import { cross, dot, max, norm, subtract, sum } from 'mathjs'
+import { cross, norm, subtract, sum } from 'mathjs'
 import { describe, it } from 'vitest'
 import { tieDownPlanOf } from '../../../shared-logic/lashing/plan'
 import type { Strap } from '../../../shared-logic/rig/tie-down'
@@ -9,9 +9,11 @@ type Triple = [number, number, number]
 const gravity = 9.80665
 const axes: Readonly<Record<string, Triple>> = { forward: [-1, 0, 0], rearward: [1, 0, 0], left: [0, -1, 0], right: [0, 1, 0], up: [0, 0, 1] }
 const safety: Readonly<Record<string, number>> = { forward: 1.25, rearward: 1.1, left: 1.1, right: 1.1 }
-const shares: Readonly<Record<string, Readonly<Record<string, number>>>> = {
+type Reading = 'eu' | 'us working' | 'us breaking'
+const shares: Readonly<Record<Reading, Readonly<Record<string, number>>>> = {
   eu: { forward: 0.8, rearward: 0.5, left: 0.5, right: 0.5, up: 0.2 },
-  us: { forward: 0.435, rearward: 0.5, left: 0.25, right: 0.25, up: 0.2 },
+  'us working': { forward: 0.435, rearward: 0.5, left: 0.25, right: 0.25, up: 0.2 },
+  'us breaking': { forward: 0.8, rearward: 0.5, left: 0.5, right: 0.5, up: 0.2 },
 }
 
 /** Unit pull by a general-purpose library; the angle below the horizontal from the cross product with the plumb line. */
@@ -29,27 +31,27 @@ interface Row {
   readonly ratedN: number
 }
 
-/** The boat in its own equilibrium: slowly growing inertia, each distribution of tension tried, the greatest force found kept. */
+/** What straps bear: each up to its own limit; or at equal tension, where every choice of straps is tried and the strongest kept: the weakest of a choice sets its tension. */
 const greatest = (rows: readonly Row[], equally: boolean): number => {
   if (!equally) return rows.length === 0 ? 0 : sum(rows.map(({ factor, ratedN }) => factor * ratedN))
-  const tried = rows.flatMap(({ ratedN }) => [0.25, 0.5, 0.75, 1].map((part) => ratedN * part))
-  const forces = tried.map((tensionN) => rows.filter(({ ratedN }) => ratedN >= tensionN).reduce((total, { factor }) => total + factor * tensionN, 0))
-  return forces.length === 0 ? 0 : max(forces)
+  const choices = Array.from({ length: 2 ** rows.length }, (_, bits) => rows.filter((_row, index) => (bits >> index) % 2 === 1)).filter((chosen) => chosen.length > 0)
+  return Math.max(0, ...choices.map((chosen) => Math.min(...chosen.map(({ ratedN }) => ratedN)) * chosen.reduce((total, { factor }) => total + factor, 0)))
 }
 
-const oracle = (massKg: number, friction: number, straps: readonly Strap[], book: 'us' | 'eu', direction: string): { needed: number; held: number } => {
+type Pull = ReturnType<typeof pullOf> & { readonly strap: Strap }
+
+const oracle = (massKg: number, friction: number, pulls: readonly Pull[], book: Reading, direction: string): { needed: number; held: number } => {
   const axis = axes[direction] ?? [0, 0, 0]
   const weight = massKg * gravity
-  const needed = weight * (shares[book]?.[direction] ?? 0)
-  const pulls = straps.map((strap) => ({ strap, ...pullOf(strap) }))
+  const needed = weight * (shares[book][direction] ?? 0)
   const dynamic = 0.75 * friction
   const sliding = direction !== 'up'
   const rows = pulls.flatMap(({ strap, unit, sineDown }): Row[] => {
     const isOver = strap.route === 'over the top'
     if (isOver && sliding) return []
-    const component = -dot(unit, axis)
+    const component = -unit.reduce((total, part, index) => total + part * (axis[index] ?? 0), 0)
     const factor = component > 1e-9 ? Math.max(0, component + (sliding ? dynamic * sineDown : 0)) * (isOver ? 2 : 1) : 0
-    return factor > 0 ? [{ factor, ratedN: strap.ratedN ?? 0 }] : []
+    return factor > 0 ? [{ factor, ratedN: (book === 'us breaking' ? strap.breakingN : strap.ratedN) ?? 0 }] : []
   })
   const direct = greatest(rows, book === 'eu')
   if (!sliding) return { needed, held: direct }
@@ -58,15 +60,43 @@ const oracle = (massKg: number, friction: number, straps: readonly Strap[], book
   return { needed, held: pressed > 0 ? Math.max(everything, friction * (weight + pressed)) : everything }
 }
 
-describe('the forces of the tie-down plan', () => {
+describe('the forces of the tie-down plan', { timeout: 30_000 }, () => {
   it.each(['eu', 'us'] as const)('agree with vector statics done by a general-purpose library, on 1,000 random plans (%s)', (book) => {
     fc.assert(fc.property(anyRig, (rig) => {
-      const free = { ...rig, tieDown: { ...rig.tieDown, bowStopBlocks: false } }
-      const [governing] = tieDownPlanOf(free, book).methods
-      return governing !== undefined && governing.directions.every(({ direction, neededN, heldN }) => {
-        const expected = oracle(rig.boat?.dryMassKg ?? 0, rig.tieDown.friction ?? 0, rig.tieDown.straps, book, direction)
-        return Math.abs(neededN - expected.needed) <= 1e-9 * expected.needed && Math.abs(heldN - expected.held) <= 1e-9 * Math.max(1, expected.held)
-      })
+      const { methods } = tieDownPlanOf(rig, book)
+      const pulls = rig.tieDown.straps.map((strap) => ({ strap, ...pullOf(strap) }))
+      return methods.length === (book === 'us' ? 2 : 1) && methods.every(({ method, directions }) => directions.length === 5 && directions.every(({ direction, neededN, heldN, standing }) => {
+        const expected = oracle(rig.boat?.dryMassKg ?? 0, rig.tieDown.friction ?? 0, pulls, method.id, direction)
+        const held = expected.held + (direction === 'forward' && rig.tieDown.bowStopBlocks === true ? (rig.tieDown.bowStopRatedN ?? 0) : 0)
+        const isNear = Math.abs(neededN - expected.needed) <= 1e-9 * expected.needed && Math.abs(heldN - held) <= 1e-9 * Math.max(1, held)
+        // At the very edge either answer is right.
+        const isEdge = Math.abs(held - expected.needed) < 1e-5 * expected.needed
+        return isNear && (isEdge || (standing === 'holds') === held > expected.needed)
+      }))
+    }), { numRuns: 1000 })
+  })
+})
+
+/** The federal counting rules written down once more, by hand and without the program's tables. */
+const poundForce = 4.4482216152605
+const byHand = (massKg: number, lengthM: number, straps: readonly Strap[], blocked: boolean) => {
+  const counted = straps.filter(({ place }) => place !== 'winch')
+  let aggregateN = 0
+  for (const { route, ratedN = 0 } of counted) aggregateN += route === 'over the top' ? ratedN : 0.5 * ratedN
+  const [massLb, lengthFt] = [massKg / 0.45359237, lengthM / 0.3048]
+  let least = blocked ? 0 : 1
+  for (let beginsFt = 0; beginsFt < lengthFt; beginsFt += 10) least += 1
+  return { aggregateN, neededN: 0.5 * massLb * poundForce, fitted: counted.length, least: !blocked && lengthFt <= 5 && massLb <= 1100 ? 1 : least }
+}
+
+describe('the federal counting rules (49 CFR 393.106(d), 393.110 as restated)', { timeout: 30_000 }, () => {
+  it('agree with a count by hand, on 1,000 random plans', () => {
+    fc.assert(fc.property(anyRig, fc.double({ min: 0.5, max: 15, noNaN: true }), (rig, lengthM) => {
+      const massKg = rig.boat?.dryMassKg ?? Number.NaN
+      const { aggregate, count } = tieDownPlanOf({ ...rig, boat: { ...rig.boat, lengthM } }, 'us')
+      const expected = byHand(massKg, lengthM, rig.tieDown.straps, rig.tieDown.bowStopBlocks === true)
+      return aggregate !== undefined && count !== undefined && Math.abs(aggregate.countedN - expected.aggregateN) <= 1e-9 * Math.max(1, expected.aggregateN)
+        && Math.abs((aggregate.neededN ?? Number.NaN) - expected.neededN) <= 1e-9 * expected.neededN && count.fitted === expected.fitted && count.least === expected.least
     }), { numRuns: 1000 })
   })
 })

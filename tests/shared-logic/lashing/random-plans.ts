@@ -18,5 +18,5 @@ export const anyStrap: fc.Arbitrary<Strap> = fc.record({
 })
 
 export const anyRig: fc.Arbitrary<Rig & { readonly tieDown: NonNullable<Rig['tieDown']> }> = fc
-  .record({ massKg: within(50, 8_000), friction: within(0, 0.6), straps: fc.array(anyStrap, { maxLength: 8 }), bowStopBlocks: fc.boolean() })
-  .map(({ massKg, friction, straps, bowStopBlocks }) => ({ name: 'invented', trailer: {}, boat: { dryMassKg: massKg, lengthM: 6 }, tieDown: { straps, friction, bowStopBlocks } }))
+  .record({ massKg: within(50, 8_000), friction: within(0, 0.6), straps: fc.array(anyStrap, { maxLength: 8 }), bowStopBlocks: fc.boolean(), bowStopRatedN: within(100, 40_000) })
+  .map(({ massKg, friction, straps, bowStopBlocks, bowStopRatedN }) => ({ name: 'invented', trailer: {}, boat: { dryMassKg: massKg, lengthM: 6 }, tieDown: { straps, friction, bowStopBlocks, bowStopRatedN } }))

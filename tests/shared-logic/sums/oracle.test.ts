@@ -70,7 +70,7 @@ const byIntegration = (points: readonly (readonly [number, number])[], axleM: nu
 
 const near = (value: number, expected: number, scale: number): boolean => Math.abs(value - expected) <= 1e-9 * Math.max(1, Math.abs(scale))
 
-describe('the sums against other methods, on 1,000 random rigs each', () => {
+describe('the sums against other methods, on 1,000 random rigs each', { timeout: 30_000 }, () => {
   it('coupling and axle loads agree with a matrix solve of the equilibrium about another point', () => {
     fc.assert(fc.property(rigs, (rig) => {
       const { lever, axleLoads } = sumsOf(rig, 'us', defaultSumsSettings).balance
