@@ -47,7 +47,8 @@ function grass(points: Points, chance: Chance): Surface {
     const y = points.yMm[at] ?? 0
     const shade = Math.max(0.15, 0.8 + 0.35 * noiseAt(blades, y * 3.1 + 20 * noiseAt(waves, x, y), x * 1.3))
     const dead = Math.min(1, Math.max(0, 0.25 + 0.3 * (patches[at] ?? 0)))
-    dye(into, [fresh[0] + (dry[0] - fresh[0]) * dead, fresh[1] + (dry[1] - fresh[1]) * dead, fresh[2] + (dry[2] - fresh[2]) * dead], shade, 0.02)
+    for (let i = 0; i < 3; i += 1) into[i] = ((fresh[i] ?? 0) * (1 - dead) + (dry[i] ?? 0) * dead) * shade
+    into[3] = 0.02
   }
 }
 

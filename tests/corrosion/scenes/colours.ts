@@ -13,7 +13,7 @@ export function colour(red: number, green: number, blue: number): Colour {
 
 /** Rust from fresh and dry to old and dense. */
 export const rustColours: readonly Colour[] = [
-  colour(205, 133, 63), colour(190, 106, 48), colour(176, 82, 32), colour(150, 70, 32), colour(118, 60, 30), colour(92, 51, 23),
+  colour(205, 133, 63), colour(183, 104, 52), colour(183, 65, 14), colour(148, 76, 40), colour(122, 64, 36), colour(106, 58, 30), colour(92, 51, 23), colour(78, 46, 30),
 ]
 
 export const stainColour = colour(150, 92, 48)

@@ -22,11 +22,9 @@ function blend(into: Float64Array, over: Colour, cover: number, gloss: number): 
   into[3] = (into[3] ?? 0) * (1 - cover) + gloss * cover
 }
 
-/** White product of zinc or aluminium in patches: `more` 0 none, about 1 much of it. */
-function whiteProduct(canvas: Canvas, chance: Chance, lumpMm: number, from: number): (at: number) => number {
-  if (from > 3) return () => 0
-  const product = noisePlane(canvas, noiseOf(chance, lumpMm))
-  return (at) => ramp(from, from + 0.7, product[at] ?? 0)
+/** White product of zinc or aluminium stands in patches where this is high. */
+function whiteProduct(canvas: Canvas, chance: Chance, lumpMm: number): Float32Array {
+  return noisePlane(canvas, noiseOf(chance, lumpMm))
 }
 
 function zincSurface(canvas: Canvas, chance: Chance, bright: boolean): Surface {
@@ -38,14 +36,17 @@ function zincSurface(canvas: Canvas, chance: Chance, bright: boolean): Surface {
   const seams = noisePlane(canvas, { ...crystal, tile: spangles.inside })
   const cloud = noisePlane(canvas, noiseOf(chance, 60, softNoise))
   const fine = noisePlane(canvas, noiseOf(chance, 3))
-  const product = whiteProduct(canvas, chance, chance.between(15, 50), chance.happens(0.45) ? chance.between(0.7, 1.6) : 9)
+  const product = whiteProduct(canvas, chance, chance.between(15, 50))
+  const productFrom = chance.happens(0.45) ? chance.between(0.7, 1.6) : 9
   return (at, into) => {
     const shade = 1 + contrast * ((shades[at] ?? 0) - 0.35 * (1 - (seams[at] ?? 0))) + 0.05 * (cloud[at] ?? 0) + 0.025 * (fine[at] ?? 0)
     dye(into, base, shade, bright ? 0.35 : 0.12)
-    const white = product(at)
+    const white = ramp(productFrom, productFrom + 0.7, product[at] ?? 0)
     if (white > 0) blend(into, zinc.white, white * 0.75, 0.02)
   }
 }
+
+const dustColour: Colour = [0.45, 0.43, 0.4]
 
 function paintSurface(canvas: Canvas, chance: Chance, shades: readonly Colour[]): Surface {
   const base = chance.pick(shades)
@@ -58,7 +59,7 @@ function paintSurface(canvas: Canvas, chance: Chance, shades: readonly Colour[])
   return (at, into) => {
     dye(into, base, 1 + 0.06 * age * (chalk[at] ?? 0) + 0.025 * (peel[at] ?? 0), 0.3 * (1 - 0.7 * age))
     const cover = dust * ramp(-1, 2, scuff[at] ?? 0) + age * 0.05 + 0.3 * ramp(2.4, 3.2, scratches[at] ?? 0)
-    blend(into, [0.45, 0.43, 0.4], Math.min(0.4, cover), 0.02)
+    blend(into, dustColour, Math.min(0.4, cover), 0.02)
   }
 }
 
@@ -68,10 +69,11 @@ function aluminiumSurface(canvas: Canvas, chance: Chance): Surface {
   const along = laidTile(chance, brushed, 2, 5)
   const lines = noisePlane(canvas, upright ? { ...along, acrossX: 0, acrossY: 2, downX: 5, downY: 0 } : along)
   const cloud = noisePlane(canvas, noiseOf(chance, 70, softNoise))
-  const oxide = whiteProduct(canvas, chance, 12, chance.between(1.2, 4))
+  const oxide = whiteProduct(canvas, chance, 12)
+  const oxideFrom = chance.between(1.2, 4)
   return (at, into) => {
     dye(into, aluminium.bare, 0.82 + strength * (lines[at] ?? 0) + 0.05 * (cloud[at] ?? 0), 0.4)
-    const white = oxide(at)
+    const white = ramp(oxideFrom, oxideFrom + 0.6, oxide[at] ?? 0)
     if (white > 0) blend(into, aluminium.oxide, white * 0.7, 0.02)
   }
 }

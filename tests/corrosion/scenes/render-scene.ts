@@ -4,7 +4,7 @@ import { backdropOf, backdropPoints } from './backgrounds'
 import { photographed } from './camera'
 import { blankCanvas, type Canvas } from './canvas'
 import { chanceOf } from './chance'
-import { boltPlaces, paintBolts, paintDecoy } from './decoys'
+import { boltPlaces, paintBolt, paintDecoy } from './decoys'
 import { surfaceOf } from './grounds'
 import { lightCanvas } from './light'
 import { insideFaceMm, type MemberShape, paintMember, shapeOf } from './member'
@@ -86,7 +86,7 @@ export async function renderScene(seed: number, options: SceneOptions = {}): Pro
   if (plan.decoys.includes('red paint')) paintDecoy(canvas, view, shape, 'red paint', chance)
   const bolts = plan.rust === 'bolts' || plan.member === 'plate' ? boltPlaces(canvas, view, shape, chance) : []
   if (plan.rust !== 'none') rustOver(canvas, view, shape, { pattern: plan.rust, stains: plan.decoys.includes('run-off stain'), bolts }, chance)
-  if (bolts.length > 0) paintBolts(canvas, bolts, Math.max(6, 14 * plan.mmPerPx))
+  for (const place of bolts) paintBolt(canvas, view, place, Math.max(6, 14 * plan.mmPerPx))
   for (const kind of plan.decoys) if (kind !== 'run-off stain' && kind !== 'red paint') paintDecoy(canvas, view, shape, kind, chance)
   const scale = layScaleMark(canvas, view, plan.scaleBy, chance)
   const masks = masksOf(canvas, shape)

@@ -94,7 +94,7 @@ function paintRust(canvas: Canvas, heights: Float32Array, chance: Chance): void 
   const mottle = noiseOf(chance, chance.between(12, 40) * canvas.mmPerPx)
   const grain = noiseOf(chance, 5 * canvas.mmPerPx)
   const patch = noiseOf(chance, 120 * canvas.mmPerPx)
-  const age = chance.between(0.25, 0.7)
+  const age = chance.between(0.3, 0.85)
   const last = rustColours.length - 1.001
   for (let at = 0; at < heights.length; at += 1) {
     const cover = canvas.rust[at] ?? 0
