@@ -1,11 +1,11 @@
-import { commonPractice, published } from '../rules/cite'
+import { commonPractice, tradeLiterature } from '../rules/cite'
 import { dueOn, serviceState } from '../rules/service-interval'
 import type { FieldValues } from '../survey/answer'
 import { advisory, choiceCheck, notApplicable, passed, textOf, unseen } from './builders'
 import type { Check, Found, JudgeContext } from './check'
 import { braked, hydraulic, lubricatedBy } from './equipment'
 
-const upkeep = published('Boat trailer maintenance articles', 'rinse and flush after each use, yearly service')
+const upkeep = tradeLiterature('boat trailer maintenance articles', 'rinse and flush after each use, yearly service')
 /** Bearings, brakes, springs and fasteners, yearly in salt use. */
 const serviceMonths = 12
 
@@ -62,7 +62,7 @@ export const afterUseChecks: readonly Check[] = [
     positions: 'once',
     applies: lubricatedBy('oil bath'),
     outcomes: { 'turned now and then': passed, 'in use all year': passed, 'stands for months': advisory('at next service') },
-    sources: [published('Bearing and hub articles', 'long storage: the wheels are turned so that the upper bearing stays wetted')],
+    sources: [tradeLiterature('bearing and hub articles', 'long storage: the wheels are turned so that the upper bearing stays wetted')],
   }),
   choiceCheck({
     id: 'after-use.storage',
@@ -91,7 +91,7 @@ export const afterUseChecks: readonly Check[] = [
     station: 'after-use',
     positions: 'once',
     outcomes: { 'rinsed, dry, dark': passed, 'left wet or salty': advisory('at next service'), 'left in the sun': advisory('at next service'), 'none to store': notApplicable },
-    sources: [published('Synthetic tie-down safety bulletin', 'stored away from ultraviolet light, heat and chemicals'), commonPractice],
+    sources: [tradeLiterature('synthetic tie-down safety bulletin', 'stored away from ultraviolet light, heat and chemicals'), commonPractice],
   }),
   {
     id: 'after-use.service-record',

@@ -1,4 +1,5 @@
-import { commonPractice, fromMemory, published } from '../rules/cite'
+import { commercialRule, commonPractice, fromMemory } from '../rules/cite'
+import { lashingScrapping } from '../rules/running-gear-sources'
 import type { Source } from '../rules/rule-book'
 import { gradeStrapDamage, strapShareLimit } from '../rules/strap-damage'
 import type { FieldValues } from '../survey/answer'
@@ -62,8 +63,8 @@ export const judgeWebbing = (values: FieldValues): Found | undefined => {
 }
 
 export const webbingSources: readonly Source[] = [
-  published('49 CFR 393.104(b)', 'no cut, crack or other damage that weakens a tiedown'),
-  published('Lashing equipment scrapping guidelines of a vehicle shipping line', 'cuts above 10 % of the width; heat or chemical damage'),
+  commercialRule('393.104(b)', 'no cut, crack or other damage that weakens a tiedown'),
+  lashingScrapping('cuts above 10 % of the width; heat or chemical damage'),
   fromMemory('North American tiedown defect table, out-of-service limits by web width'),
   commonPractice,
 ]

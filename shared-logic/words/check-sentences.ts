@@ -1,6 +1,7 @@
 import { assertNever } from '../assert-never'
 import { isAsked } from '../checks/asked-fields'
 import type { Check, Field } from '../checks/check'
+import { asShownUnder, isBenchmark } from '../rules/cite'
 import type { RuleBook, Source } from '../rules/rule-book'
 import type { Assessed } from '../survey/assess'
 import type { FieldValues } from '../survey/answer'
@@ -8,6 +9,7 @@ import { formatQuantity } from '../units/convert'
 import type { UnitSystem } from '../units/quantity'
 import type { CheckWords } from './check-words'
 import type { Words } from './en'
+import { sources as said } from './en/sources'
 import { say, sayDate } from './say'
 
 export const wordsOf = (words: Words, check: Check): CheckWords => {
@@ -31,18 +33,23 @@ export const criterionOf = (words: Words, check: Check, ruleBook: RuleBook): str
   return typeof criterion === 'string' ? criterion : criterion[ruleBook]
 }
 
+/** The sources of a check as this rule book has them: what does not bind under it is marked a benchmark. */
 export const sourcesOf = (check: Check, ruleBook: RuleBook): readonly Source[] =>
-  'us' in check.sources ? check.sources[ruleBook] : check.sources
+  ('us' in check.sources ? check.sources[ruleBook] : check.sources).map((source) => asShownUnder(ruleBook, source))
 
-/** '49 CFR 393.75(c)', 'common practice', 'from memory: …'. */
+const withClause = ({ title, clause }: { readonly title: string; readonly clause?: string }): string => (clause === undefined ? title : `${title}, ${clause}`)
+
+/** '49 CFR 571.108', '49 CFR 393.75(c) (benchmark: binds commercial vehicles only)', 'common practice, no source', 'from memory, not confirmed: …'. */
 export const saySource = (source: Source): string => {
   switch (source.kind) {
     case 'published':
-      return source.clause === undefined ? source.title : `${source.title}, ${source.clause}`
+      return source.binds !== undefined && isBenchmark(source) ? `${withClause(source)} (${said.benchmarks[source.binds]})` : withClause(source)
+    case 'trade literature':
+      return `${said.tradeLiterature}: ${withClause(source)}`
     case 'common practice':
-      return 'common practice'
+      return said.commonPractice
     case 'from memory':
-      return `from memory, not confirmed: ${source.title}`
+      return `${said.fromMemory}: ${source.title}`
     default:
       return assertNever(source)
   }

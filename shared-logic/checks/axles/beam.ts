@@ -1,4 +1,4 @@
-import { commonPractice, inUseStandard, maryland, roadworthiness } from '../../rules/running-gear-sources'
+import { commonPractice, inUseStandard, maryland, roadworthiness } from '../../rules/cite'
 import { advisory, choiceCheck, failed, numberOf, passed, unseen } from '../builders'
 import type { Check } from '../check'
 
@@ -30,7 +30,7 @@ export const axleBeamChecks: readonly Check[] = [
       cracked: failed('before it is towed'),
       'rusted through': failed('before it is towed'),
     },
-    sources: [roadworthiness('5.1.1')],
+    sources: [roadworthiness('5.1.1'), commonPractice],
   }),
   choiceCheck({
     id: 'axles.spindle',
@@ -45,7 +45,7 @@ export const axleBeamChecks: readonly Check[] = [
       'bent or cracked': failed('before it is towed'),
       'hub not taken off': unseen,
     },
-    sources: [roadworthiness('5.1.2')],
+    sources: [roadworthiness('5.1.2'), commonPractice],
   }),
   choiceCheck({
     id: 'axles.mounting',
@@ -60,7 +60,7 @@ export const axleBeamChecks: readonly Check[] = [
       'has shifted': failed('before it is towed'),
       cracked: failed('before it is towed'),
     },
-    sources: [maryland('11.14.05.03 A(2)(h)'), roadworthiness('5.1.1')],
+    sources: [maryland('11.14.05.03 A(2)(h)'), roadworthiness('5.1.1'), commonPractice],
   }),
   choiceCheck({
     id: 'axles.frame-clearance',

@@ -1,4 +1,4 @@
-import { inUseStandard, maryland, quebec } from '../../rules/running-gear-sources'
+import { commonPractice, inUseStandard, maryland, quebec } from '../../rules/cite'
 import { advisory, choiceCheck, failed, passed } from '../builders'
 import type { Check } from '../check'
 import { allOf, severalAxles, suspendedOn } from '../equipment'
@@ -23,7 +23,7 @@ export const leafSpringChecks: readonly Check[] = [
       'leaf cracked or broken': failed('before it is towed'),
       'centre bolt broken': failed('before it is towed'),
     },
-    sources: [maryland('11.14.05.03 A(2)(a)–(d)'), inUseStandard('570.61(a)')],
+    sources: [maryland('11.14.05.03 A(2)(a)–(d)'), inUseStandard('570.61(a)'), commonPractice],
   }),
   choiceCheck({
     id: 'axles.u-bolts',
@@ -40,7 +40,7 @@ export const leafSpringChecks: readonly Check[] = [
       loose: failed('before it is towed'),
       'cracked or missing': failed('before it is towed'),
     },
-    sources: [maryland('11.14.05.03 A(2)(e), (f)'), inUseStandard('570.61(a)')],
+    sources: [maryland('11.14.05.03 A(2)(e), (f)'), inUseStandard('570.61(a)'), commonPractice],
   }),
   choiceCheck({
     id: 'axles.hangers',
@@ -57,7 +57,7 @@ export const leafSpringChecks: readonly Check[] = [
       'weld cracked': failed('before it is towed'),
       'bolt loose or missing': failed('before it is towed'),
     },
-    sources: [maryland('11.14.05.03 A(2)(e), (h)'), quebec('s. 152')],
+    sources: [maryland('11.14.05.03 A(2)(e), (h)'), quebec('s. 152'), commonPractice],
   }),
   choiceCheck({
     id: 'axles.bushes',
@@ -72,7 +72,7 @@ export const leafSpringChecks: readonly Check[] = [
       'eye or shackle worn oval': failed('before next trip'),
       'bush gone': failed('before it is towed'),
     },
-    sources: [maryland('11.14.05.03 A(2)(e)'), inUseStandard('570.61(a)')],
+    sources: [maryland('11.14.05.03 A(2)(e)'), inUseStandard('570.61(a)'), commonPractice],
   }),
   choiceCheck({
     id: 'axles.equaliser',
@@ -86,6 +86,6 @@ export const leafSpringChecks: readonly Check[] = [
       seized: failed('before next trip'),
       cracked: failed('before it is towed'),
     },
-    sources: [maryland('11.14.05.03 A(2)(e)'), quebec('s. 152')],
+    sources: [maryland('11.14.05.03 A(2)(e)'), quebec('s. 152'), commonPractice],
   }),
 ]

@@ -1,4 +1,4 @@
-import { commonPractice, inUseStandard, quebec } from '../../rules/running-gear-sources'
+import { commonPractice, inUseStandard, quebec } from '../../rules/cite'
 import { advisory, choiceCheck, failed, passed } from '../builders'
 import type { Check } from '../check'
 import { suspendedOn } from '../equipment'
@@ -49,7 +49,7 @@ export const torsionAndCoilChecks: readonly Check[] = [
       'out of its seat': failed('before it is towed'),
       broken: failed('before it is towed'),
     },
-    sources: [inUseStandard('570.61(a)'), quebec('s. 152')],
+    sources: [inUseStandard('570.61(a)'), quebec('s. 152'), commonPractice],
   }),
   choiceCheck({
     id: 'axles.dampers',
@@ -63,6 +63,6 @@ export const torsionAndCoilChecks: readonly Check[] = [
       'bush worn': advisory('within a month'),
       'loose or off': failed('before it is towed'),
     },
-    sources: [inUseStandard('570.61(a), (b)')],
+    sources: [inUseStandard('570.61(a), (b)'), commonPractice],
   }),
 ]

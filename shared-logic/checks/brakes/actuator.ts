@@ -1,5 +1,6 @@
 import { leastReserve, longTravelM, strokeReserve } from '../../rules/actuator'
-import { commonPractice, fromMemory, published, surgeManuals, ukBrakeGuide } from '../../rules/running-gear-sources'
+import { commonPractice, fromMemory, tradeLiterature } from '../../rules/cite'
+import { surgeManuals, ukBrakeGuide } from '../../rules/running-gear-sources'
 import { measured } from '../../units/quantity'
 import { advisory, choiceCheck, failed, numberOf, passed, unseen } from '../builders'
 import type { Check, Found } from '../check'
@@ -89,7 +90,7 @@ export const actuatorChecks: readonly Check[] = [
       'stays locked out going forward': failed('before it is towed'),
       'not tried': unseen,
     },
-    sources: { us: [published('7-way connector pages', 'fifth wire of the 5-flat'), surgeManuals], eu: [ukBrakeGuide] },
+    sources: { us: [tradeLiterature('7-way connector pages', 'fifth wire of the 5-flat'), surgeManuals], eu: [ukBrakeGuide] },
   }),
   choiceCheck({
     id: 'brakes.overrun-linkage',

@@ -1,6 +1,7 @@
 import { brakeThresholds, callsForBrakes } from '../../rules/brake-thresholds'
 import { breakawayBatteryV, breakawayHoldS } from '../../rules/breakaway'
-import { commercialRule, commonPractice, published, ukBrakeGuide } from '../../rules/running-gear-sources'
+import { commercialRule, commonPractice, law } from '../../rules/cite'
+import { towBallGuides, ukBrakeGuide } from '../../rules/running-gear-sources'
 import { measured } from '../../units/quantity'
 import { advisory, choiceCheck, failed, notApplicable, numberOf, passed, textOf, unseen } from '../builders'
 import type { Check, JudgeContext } from '../check'
@@ -37,7 +38,7 @@ export const breakawayAndParkingChecks: readonly Check[] = [
       const cable = textOf(values, 'cable')
       return cable === undefined ? undefined : { outcome: cable === 'missing' ? missingCable(context) : cable }
     },
-    sources: { us: [commercialRule('393.43(d)'), commonPractice], eu: [ukBrakeGuide, published('UK tow ball guides', 'breakaway cable not over the ball')] },
+    sources: { us: [commercialRule('393.43(d)'), commonPractice], eu: [ukBrakeGuide, towBallGuides('breakaway cable not over the ball')] },
   },
   {
     id: 'brakes.breakaway-hold',
@@ -53,7 +54,7 @@ export const breakawayAndParkingChecks: readonly Check[] = [
       if (held === 0) return { outcome: 'does not hold' }
       return { outcome: held < breakawayHoldS - 1e-6 ? 'lets go too soon' : 'holds', values: { held: measured('duration', held) } }
     },
-    sources: [commercialRule('393.43(d)'), published('District of Columbia Municipal Regulations', '18-721')],
+    sources: [commercialRule('393.43(d)'), law('one place', 'District of Columbia Municipal Regulations', '18-721'), commonPractice],
   },
   {
     id: 'brakes.breakaway-battery',

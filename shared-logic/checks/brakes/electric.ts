@@ -1,4 +1,4 @@
-import { commonPractice, inUseStandard, published } from '../../rules/running-gear-sources'
+import { commonPractice, fromMemory, inUseStandard, tradeLiterature } from '../../rules/cite'
 import { brakeMagnetA, dropShare, mostDropShare, voltageDropV, wireGauges, type WireGauge } from '../../rules/voltage-drop'
 import type { FieldValues } from '../../survey/answer'
 import { measured } from '../../units/quantity'
@@ -61,7 +61,7 @@ export const electricBrakeChecks: readonly Check[] = [
       'lever seized': failed('before it is towed'),
       'drum not taken off': unseen,
     },
-    sources: [published('Magnet test articles', 'worn or showing windings: renew'), commonPractice],
+    sources: [tradeLiterature('magnet test articles', 'worn or showing windings: renew'), commonPractice],
   }),
   choiceCheck({
     id: 'brakes.wiring',
@@ -76,7 +76,7 @@ export const electricBrakeChecks: readonly Check[] = [
       frayed: failed('before it is towed'),
       parted: failed('before it is towed'),
     },
-    sources: [inUseStandard('570.58(b)')],
+    sources: [inUseStandard('570.58(b)'), commonPractice],
   }),
   {
     id: 'brakes.feed-wire',
@@ -89,7 +89,7 @@ export const electricBrakeChecks: readonly Check[] = [
     ],
     outcomes: { 'thick enough': passed, thin: advisory('at next service'), 'gauge not known': unseen, 'brakes not counted': unseen },
     judge: judgeFeed,
-    sources: [published('Marine wiring tables', '10 % voltage drop'), published('Magnet test articles'), { kind: 'from memory', title: 'resistance of copper wire by gauge' }],
+    sources: [tradeLiterature('marine wiring tables', '10 % voltage drop'), tradeLiterature('magnet test articles'), fromMemory('resistance of copper wire by gauge')],
   },
   {
     id: 'brakes.hydraulic-unit',

@@ -1,5 +1,6 @@
 import { brakeFluidGrades, fluidMonths, isBrakeFluid, nearWetMinimumK } from '../../rules/brake-fluid'
-import { careArticles, commonPractice, published, surgeManuals } from '../../rules/running-gear-sources'
+import { commonPractice, law } from '../../rules/cite'
+import { careArticles, surgeManuals } from '../../rules/running-gear-sources'
 import { dueOn, serviceState } from '../../rules/service-interval'
 import type { FieldValues } from '../../survey/answer'
 import { measured } from '../../units/quantity'
@@ -59,7 +60,7 @@ export const brakeFluidChecks: readonly Check[] = [
       'rust or dirt in it': failed('before next trip'),
       'grades mixed': failed('before next trip'),
     },
-    sources: [published('FMVSS 116 (49 CFR 571.116), as restated', 'silicone fluid not to be mixed'), commonPractice],
+    sources: [law('us', '49 CFR 571.116, as restated', 'silicone fluid not to be mixed'), commonPractice],
   }),
   {
     id: 'brakes.fluid-boiling-point',
@@ -78,7 +79,7 @@ export const brakeFluidChecks: readonly Check[] = [
       'grade not known': unseen,
     },
     judge: judgeBoiling,
-    sources: [published('FMVSS 116 (49 CFR 571.116), as restated', 'wet boiling points'), commonPractice],
+    sources: [law('us', '49 CFR 571.116, as restated', 'wet boiling points'), commonPractice],
   },
   {
     id: 'brakes.fluid-age',

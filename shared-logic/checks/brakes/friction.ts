@@ -1,5 +1,6 @@
 import { leastLiningM, liningFixings, worthRenewingM, type LiningFixing } from '../../rules/brake-lining'
-import { bearingArticles, commercialRule, commonPractice, inUseStandard, maryland, published, roadworthiness } from '../../rules/running-gear-sources'
+import { commercialRule, commonPractice, inUseStandard, maryland, roadworthiness, tradeLiterature } from '../../rules/cite'
+import { bearingArticles } from '../../rules/running-gear-sources'
 import type { FieldValues } from '../../survey/answer'
 import { measured } from '../../units/quantity'
 import { advisory, choiceCheck, failed, numberOf, passed, textOf, unseen } from '../builders'
@@ -47,7 +48,7 @@ export const frictionChecks: readonly Check[] = [
     ],
     outcomes: { thick: passed, low: advisory('at next service'), below: failed('before it is towed') },
     judge: judgeLining,
-    sources: [commercialRule('393.47(d)'), inUseStandard('570.59(c)'), published('Shop practice on lining thickness')],
+    sources: [commercialRule('393.47(d)'), inUseStandard('570.59(c)'), tradeLiterature('shop advice on lining thickness')],
   },
   {
     id: 'brakes.disc-thickness',
@@ -63,7 +64,7 @@ export const frictionChecks: readonly Check[] = [
     ],
     outcomes: measurementOutcomes,
     judge: (values) => againstMark(values, 1),
-    sources: [maryland('11.19.03.05 C'), inUseStandard('570.59(b)')],
+    sources: [maryland('11.19.03.05 C'), inUseStandard('570.59(b)'), commonPractice],
   },
   choiceCheck({
     id: 'brakes.disc-surface',
@@ -95,7 +96,7 @@ export const frictionChecks: readonly Check[] = [
     ],
     outcomes: measurementOutcomes,
     judge: (values) => againstMark(values, -1),
-    sources: [maryland('11.19.03.05 C'), inUseStandard('570.59(b)')],
+    sources: [maryland('11.19.03.05 C'), inUseStandard('570.59(b)'), commonPractice],
   },
   choiceCheck({
     id: 'brakes.drum-surface',

@@ -1,4 +1,4 @@
-import { commonPractice, inUseStandard, maryland, roadworthiness } from '../../rules/running-gear-sources'
+import { commonPractice, inUseStandard, maryland, roadworthiness } from '../../rules/cite'
 import { advisory, choiceCheck, failed, passed, unseen } from '../builders'
 import type { Check } from '../check'
 import { allOf, discBraked, drumBraked, hydraulic } from '../equipment'
@@ -20,7 +20,7 @@ export const brakeHydraulicChecks: readonly Check[] = [
       'flattened or kinked': failed('before it is towed'),
       leaking: failed('before it is towed'),
     },
-    sources: [roadworthiness('1.1.11'), inUseStandard('570.55'), maryland('11.19.03.05 B')],
+    sources: [roadworthiness('1.1.11'), inUseStandard('570.55'), maryland('11.19.03.05 B'), commonPractice],
   }),
   choiceCheck({
     id: 'brakes.hoses',

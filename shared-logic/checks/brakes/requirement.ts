@@ -1,5 +1,6 @@
 import { brakeThresholds, callsForBrakes, surgeBrakesAllowed, usBrakePlaces, type UsBrakePlace } from '../../rules/brake-thresholds'
-import { commercialRule, published, ukBrakeGuide } from '../../rules/running-gear-sources'
+import { commercialRule, law } from '../../rules/cite'
+import { ukBrakeGuide } from '../../rules/running-gear-sources'
 import type { FieldValues } from '../../survey/answer'
 import { measured } from '../../units/quantity'
 import { advisory, failed, numberOf, passed, textOf, unseen } from '../builders'
@@ -48,8 +49,8 @@ export const brakeRequirementChecks: readonly Check[] = [
     sources: {
       us: [
         commercialRule('393.42(b)(3)'),
-        published('California Vehicle Code', '26302(b)'),
-        published('District of Columbia Municipal Regulations', '18-721'),
+        law('one place', 'California Vehicle Code', '26302(b)'),
+        law('one place', 'District of Columbia Municipal Regulations', '18-721'),
       ],
       eu: [ukBrakeGuide],
     },

@@ -1,10 +1,10 @@
-import { commonPractice, published } from '../../rules/cite'
+import { commercialRule, commonPractice, tradeLiterature } from '../../rules/cite'
 import { carriesBoat, ifKnown } from '../applies'
 import { advisory, choiceCheck, failed, notApplicable, passed, unseen } from '../builders'
 import type { Check } from '../check'
 
 const supports = (wanted: string) => ifKnown((rig) => rig.trailer.supports, (fitted) => fitted.includes(wanted))
-const yearly = published('Boat trailer maintenance articles', 'bunks, rollers and carpets, yearly')
+const yearly = tradeLiterature('boat trailer maintenance articles', 'bunks, rollers and carpets, yearly')
 
 export const supportChecks: readonly Check[] = [
   choiceCheck({
@@ -66,7 +66,7 @@ export const supportChecks: readonly Check[] = [
     positions: 'support',
     photograph: true,
     outcomes: { tight: passed, 'surface rust': advisory('at next service'), 'bolts wasted': advisory('before next trip'), bent: advisory('before it is towed'), loose: failed('before it is towed'), cracked: failed('before it is towed') },
-    sources: [published('49 CFR 393.104(b)', 'benchmark: no damaged or weakened component'), commonPractice],
+    sources: [commercialRule('393.104(b)', 'no damaged or weakened component'), commonPractice],
   }),
   choiceCheck({
     id: 'bunks.adjustment',

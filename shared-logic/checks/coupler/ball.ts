@@ -1,6 +1,7 @@
 import { judgeBallWear, leastBallInUseM, newBall50M, wearShare } from '../../rules/ball-wear'
 import { isUnder } from '../../rules/beyond'
-import { commonPractice, published } from '../../rules/cite'
+import { commonPractice, newZealand, published, tradeLiterature } from '../../rules/cite'
+import { towBallGuides } from '../../rules/running-gear-sources'
 import { leastBallM } from '../../rules/coupler-classes'
 import { measured } from '../../units/quantity'
 import { advisory, choiceCheck, failed, numberOf, passed, textOf, unseen } from '../builders'
@@ -57,8 +58,8 @@ export const couplerBallChecks: readonly Check[] = [
       return judgeSize(socketM, ballM, ruleBook === 'us' ? rig.trailer.maximumMassKg : undefined)
     },
     sources: {
-      us: [published('Tow ball guides', 'a 1-7/8 in ball in a 50 mm socket can jump off'), published('SAE J684 classes as restated in COMAR 11.13.08.10', 'smallest ball by class'), commonPractice],
-      eu: [published('Tow ball guides', 'a 1-7/8 in ball in a 50 mm socket can jump off'), commonPractice],
+      us: [towBallGuides('a 1-7/8 in ball in a 50 mm socket can jump off'), published('SAE J684, classes as restated in a state’s rules (COMAR 11.13.08.10)', 'smallest ball by class'), commonPractice],
+      eu: [towBallGuides('a 1-7/8 in ball in a 50 mm socket can jump off'), commonPractice],
     },
   },
   {
@@ -80,9 +81,9 @@ export const couplerBallChecks: readonly Check[] = [
       return nominalM === undefined ? { outcome: 'size unknown', values: { measured: smallLength(diameterM) } } : judgeWear(nominalM, diameterM, surface)
     },
     sources: [
-      published("Vehicle makers' repair manuals", '50 mm ball: at least 49 mm at all points'),
-      published('Tow ball guide restating 94/20/EC', '50 mm, +0 / −0.39 mm when new'),
-      published('New Zealand vehicle inspection requirements', 'towing connections: more than 5 % worn'),
+      tradeLiterature('vehicle makers’ repair manuals', '50 mm ball: at least 49 mm at all points'),
+      tradeLiterature('tow ball guide restating Directive 94/20/EC', '50 mm, +0 / −0.39 mm when new'),
+      newZealand('towing connections: more than 5 % worn'),
     ],
   },
   choiceCheck({
@@ -91,6 +92,6 @@ export const couplerBallChecks: readonly Check[] = [
     positions: 'once',
     caution: true,
     outcomes: { tight: passed, 'torque not known': advisory('before next trip'), 'thread short': failed('before it is towed'), 'washer missing': advisory('before it is towed'), loose: failed('before it is towed') },
-    sources: [published('Vehicle handbook, hitch ball', 'at least two threads beyond the nut'), commonPractice],
+    sources: [tradeLiterature('vehicle handbook on its hitch ball', 'at least two threads beyond the nut'), commonPractice],
   }),
 ]

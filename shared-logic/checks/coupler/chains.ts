@@ -1,6 +1,7 @@
 import { judgeChains, chainNeedFor } from '../../rules/chains'
 import { isOver, isUnder } from '../../rules/beyond'
-import { commonPractice, published } from '../../rules/cite'
+import { commercialRule, commonPractice, law, published, tradeLiterature } from '../../rules/cite'
+import { lashingScrapping, towBallGuides, ukBrakeGuide } from '../../rules/running-gear-sources'
 import { chainLimitN } from '../../rules/tie-down-capacity'
 import type { FieldValues } from '../../survey/answer'
 import { measured } from '../../units/quantity'
@@ -52,7 +53,7 @@ const judgeCondition = (values: FieldValues): Found | undefined => {
   return { outcome: isOver(wear, linkWearLimit) ? 'worn out' : 'worn', values: { wear: measured('ratio', wear), limit: measured('ratio', linkWearLimit) } }
 }
 
-const chainSources = [published('49 CFR 393.70(d)', 'agency guidance: two chains count together'), published('New Hampshire RSA 266:63', 'each chain'), published('SAE J684 (2005) classes, as restated', 'least breaking force of each chain')]
+const chainSources = [commercialRule('393.70(d)', 'agency guidance: two chains count together'), law('one place', 'New Hampshire RSA 266:63', 'each chain'), published('SAE J684 (2005) classes, as restated', 'least breaking force of each chain')]
 
 export const couplerChainChecks: readonly Check[] = [
   {
@@ -104,7 +105,7 @@ export const couplerChainChecks: readonly Check[] = [
       missing: failed('before it is towed'),
     },
     judge: judgeCondition,
-    sources: [published('Lashing equipment scrapping guidelines of a vehicle shipping line', 'chains: wear above 10 %, stretched, deformed, massive corrosion'), commonPractice],
+    sources: [lashingScrapping('chains: wear above 10 %, stretched, deformed, massive corrosion'), commonPractice],
   },
   choiceCheck({
     id: 'coupler.chain-hooks',
@@ -138,7 +139,7 @@ export const couplerChainChecks: readonly Check[] = [
       'too short to turn': failed('before it is towed'),
       'fixed to the ball': failed('before it is towed'),
     },
-    sources: [published('Safety chain article', 'crossed under the coupling, clear of the ground, attached apart from the ball')],
+    sources: [tradeLiterature('safety chain article', 'crossed under the coupling, clear of the ground, attached apart from the ball')],
   }),
   choiceCheck({
     id: 'coupler.chain-anchors',
@@ -147,7 +148,7 @@ export const couplerChainChecks: readonly Check[] = [
     applies: underUs,
     photograph: true,
     outcomes: { sound: passed, rusted: advisory('before next trip'), 'bolt loose': failed('before it is towed'), cracked: failed('before it is towed') },
-    sources: [published('49 CFR 393.70(d)', 'benchmark: attached to the frame, apart from the ball'), commonPractice],
+    sources: [commercialRule('393.70(d)', 'attached to the frame, apart from the ball'), commonPractice],
   }),
   choiceCheck({
     id: 'coupler.secondary',
@@ -165,8 +166,8 @@ export const couplerChainChecks: readonly Check[] = [
       missing: failed('before it is towed'),
     },
     sources: [
-      published('UK trailer trade association brake rules', 'breakaway cable on braked, secondary coupling on unbraked trailers'),
-      published('Tow ball guides', 'the cable is not looped over the ball'),
+      ukBrakeGuide,
+      towBallGuides('the cable is not looped over the ball'),
     ],
   }),
 ]

@@ -1,5 +1,5 @@
 import { isOver, isUnder } from '../../rules/beyond'
-import { commonPractice, fromMemory, published } from '../../rules/cite'
+import { commercialRule, commonPractice, fromMemory, law, newZealand, published, tradeLiterature } from '../../rules/cite'
 import { classLimitKg, couplerClassFor, couplerStrengthFor, type CouplerClass } from '../../rules/coupler-classes'
 import { trailerCategoryOf } from '../../rules/ratings'
 import type { Trailer } from '../../rig/trailer'
@@ -9,7 +9,7 @@ import { ifKnown } from '../applies'
 import { advisory, choiceCheck, failed, notApplicable, numberOf, passed, textOf, unseen } from '../builders'
 import type { Check, Found } from '../check'
 
-const newZealand = published('New Zealand vehicle inspection requirements', 'towing connections')
+const zealand = newZealand('towing connections')
 
 const isClass = (name: Trailer['coupler']): name is CouplerClass => name !== undefined && name.startsWith('class')
 
@@ -48,7 +48,7 @@ export const couplerHeadChecks: readonly Check[] = [
     photograph: true,
     caution: true,
     outcomes: { 'closes and locks': passed, stiff: advisory('before next trip'), 'pin missing': failed('before it is towed'), 'needs adjusting': failed('before it is towed'), 'does not lock': failed('before it is towed') },
-    sources: [newZealand, commonPractice],
+    sources: [zealand, commonPractice],
   }),
   choiceCheck({
     id: 'coupler.body',
@@ -65,7 +65,7 @@ export const couplerHeadChecks: readonly Check[] = [
       cracked: failed('before it is towed'),
       'welded repair': failed('before it is towed'),
     },
-    sources: [newZealand],
+    sources: [zealand, commonPractice],
   }),
   choiceCheck({
     id: 'coupler.attachment',
@@ -73,7 +73,7 @@ export const couplerHeadChecks: readonly Check[] = [
     positions: 'once',
     photograph: true,
     outcomes: { tight: passed, 'rusted bolts': advisory('before next trip'), 'bolt loose': failed('before it is towed'), 'bolt missing': failed('before it is towed'), 'weld cracked': failed('before it is towed') },
-    sources: [newZealand, published('49 CFR 393.201', 'benchmark: nothing loose, cracked or broken')],
+    sources: [zealand, commercialRule('393.201', 'nothing loose, cracked or broken'), commonPractice],
   }),
   {
     id: 'coupler.class',
@@ -103,8 +103,8 @@ export const couplerHeadChecks: readonly Check[] = [
       return marking === undefined ? undefined : judgeClass(marking, marking === 'as recorded' ? recordedKg : numberOf(values, 'capacity'), rig.trailer)
     },
     sources: {
-      us: [published('SAE J684 classes as restated in COMAR 11.13.08.10', 'breaking strengths by trailer weight')],
-      eu: [published('ISO 1103:2007', 'scope: categories O1 and O2'), published('Regulation (EU) 2018/858', 'categories of trailers')],
+      us: [published('SAE J684, classes as restated in a state’s rules (COMAR 11.13.08.10)', 'breaking strengths by trailer weight')],
+      eu: [published('ISO 1103:2007', 'scope: categories O1 and O2'), law('eu', 'Regulation (EU) 2018/858', 'categories of trailers')],
     },
   },
   {
@@ -126,8 +126,8 @@ export const couplerHeadChecks: readonly Check[] = [
       return off ? { outcome: 'height off', values: { height: measured('length', heightM), low: measured('length', levelBand.lowM), high: measured('length', levelBand.highM) } } : { outcome: 'level' }
     },
     sources: {
-      us: [published('Tandem axle articles', 'independently sprung axles must be towed level'), commonPractice],
-      eu: [published('Tandem axle articles', 'independently sprung axles must be towed level'), fromMemory('coupling head height, laden: published statements differ')],
+      us: [tradeLiterature('tandem axle articles', 'independently sprung axles must be towed level'), commonPractice],
+      eu: [tradeLiterature('tandem axle articles', 'independently sprung axles must be towed level'), fromMemory('coupling head height, laden: published statements differ')],
     },
   },
   choiceCheck({

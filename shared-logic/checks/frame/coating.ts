@@ -1,5 +1,5 @@
 import type { Trailer } from '../../rig/trailer'
-import { commonPractice, fromMemory, published } from '../../rules/cite'
+import { commonPractice, fromMemory, law, newZealand, published, tradeLiterature } from '../../rules/cite'
 import { ifKnown } from '../applies'
 import { advisory, choiceCheck, failed, passed } from '../builders'
 import type { Check } from '../check'
@@ -21,7 +21,7 @@ export const frameCoatingChecks: readonly Check[] = [
       'brown bloom': advisory('within a year'),
       'zinc gone': advisory('before next trip'),
     },
-    sources: [published('Galvanizing guidance, trade literature', 'wet storage stain'), fromMemory('zinc-iron alloy layers turn brownish before the steel rusts'), commonPractice],
+    sources: [tradeLiterature('galvanizing guidance', 'wet storage stain'), fromMemory('zinc-iron alloy layers turn brownish before the steel rusts'), commonPractice],
   }),
   choiceCheck({
     id: 'frame.paint',
@@ -31,8 +31,8 @@ export const frameCoatingChecks: readonly Check[] = [
     photograph: true,
     outcomes: { whole: passed, 'chalked or scratched': advisory('within a year'), 'edges and welds rusting': advisory('within a month'), 'blistered or lifting': advisory('before next trip') },
     sources: [
-      published('New Zealand vehicle inspection requirements', 'general trailers, 3-1: pitting, lifting or bubbling paint as signs of metal eaten away'),
-      published('IMO MSC.1/Circ.1330', '4.1.3, edges and welds rated apart, as analogue'),
+      newZealand('general trailers, 3-1: pitting, lifting or bubbling paint as signs of metal eaten away'),
+      law('ships', 'IMO MSC.1/Circ.1330', '4.1.3, edges and welds rated apart'),
       commonPractice,
     ],
   }),
@@ -43,7 +43,7 @@ export const frameCoatingChecks: readonly Check[] = [
     applies: madeOf('aluminium'),
     photograph: true,
     outcomes: { isolated: passed, 'not isolated, no attack': advisory('within a year'), 'white product round fasteners': advisory('before next trip'), 'holes eaten large': failed('before it is towed') },
-    sources: [published('MIL-DTL-14072F', '3.13, dissimilar metals: the smaller part is the cathode'), published('Anodic index tables as republished', 'more than 0.15 V apart outdoors in salt'), commonPractice],
+    sources: [published('MIL-DTL-14072F', '3.13, dissimilar metals: the smaller part is the cathode'), tradeLiterature('anodic index tables', 'more than 0.15 V apart outdoors in salt'), commonPractice],
   }),
   choiceCheck({
     id: 'frame.drain-holes',

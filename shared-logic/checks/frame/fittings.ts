@@ -1,4 +1,4 @@
-import { commonPractice, published } from '../../rules/cite'
+import { commercialRule, commonPractice } from '../../rules/cite'
 import { ifKnown } from '../applies'
 import { advisory, choiceCheck, failed, notApplicable, passed } from '../builders'
 import type { Check } from '../check'
@@ -10,7 +10,7 @@ export const frameFittingChecks: readonly Check[] = [
     positions: 'once',
     photograph: true,
     outcomes: { tight: passed, 'surface rust': advisory('at next service'), 'wrong metal': advisory('within a year'), wasted: advisory('before next trip'), loose: failed('before it is towed'), missing: failed('before it is towed') },
-    sources: { us: [published('49 CFR 393.201', 'benchmark: nothing loose or missing'), commonPractice], eu: [commonPractice] },
+    sources: { us: [commercialRule('393.201', 'nothing loose or missing'), commonPractice], eu: [commonPractice] },
   }),
   choiceCheck({
     id: 'frame.fenders',

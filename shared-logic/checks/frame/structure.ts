@@ -1,13 +1,13 @@
-import { commonPractice, published } from '../../rules/cite'
+import { commercialRule, commonPractice, newZealand, roadworthiness, ukInspection } from '../../rules/cite'
 import { ifKnown } from '../applies'
 import { advisory, choiceCheck, failed, passed, unseen } from '../builders'
 import type { Check } from '../check'
 
-const frames = published('49 CFR 393.201', 'benchmark: not cracked, loose, sagging or broken')
-const frameRepairs = published('49 CFR 393.201(d)', 'benchmark: welded repair only as the maker recommends')
-const chassis = published('Directive 2014/45/EU Annex I', 'item 6.1.1, general condition of the chassis')
-const newZealand = published('New Zealand vehicle inspection requirements', 'general trailers, 3-1')
-const structure = { us: [frames], eu: [chassis, newZealand] }
+const frames = commercialRule('393.201', 'not cracked, loose, sagging or broken')
+const frameRepairs = commercialRule('393.201(d)', 'welded repair only as the maker recommends')
+const chassis = roadworthiness('6.1.1, general condition of the chassis')
+const zealand = newZealand('general trailers, 3-1')
+const structure = { us: [frames, commonPractice], eu: [chassis, zealand, commonPractice] }
 
 export const frameStructureChecks: readonly Check[] = [
   choiceCheck({
@@ -33,7 +33,7 @@ export const frameStructureChecks: readonly Check[] = [
     drawing: 'weld',
     photograph: true,
     outcomes: { sound: passed, 'no welds here': passed, 'poor run': advisory('within a month'), 'rust bleeds': advisory('before next trip'), 'eaten away': failed('before it is towed'), cracked: failed('before it is towed') },
-    sources: { us: [frames, commonPractice], eu: [chassis, newZealand, commonPractice] },
+    sources: structure,
   }),
   choiceCheck({
     id: 'frame.closed-sections',
@@ -50,7 +50,7 @@ export const frameStructureChecks: readonly Check[] = [
       'gives way': failed('before it is towed'),
       'cannot be reached': unseen,
     },
-    sources: [published('UK inspection manual, corrosion assessment', 'finger and thumb, light scraping or tapping; corroded metal sounds dull'), commonPractice],
+    sources: [ukInspection('Appendix A: finger and thumb, light scraping or tapping; corroded metal sounds dull'), commonPractice],
   }),
   choiceCheck({
     id: 'frame.repairs',
@@ -66,7 +66,7 @@ export const frameStructureChecks: readonly Check[] = [
       'poor or makeshift': failed('before it is towed'),
       'plate over rust': failed('before it is towed'),
     },
-    sources: { us: [frameRepairs], eu: [published('New Zealand vehicle inspection requirements', 'general trailers, 3-1: no filler over corrosion'), chassis] },
+    sources: { us: [frameRepairs, commonPractice], eu: [newZealand('general trailers, 3-1: no filler over corrosion'), chassis] },
   }),
   choiceCheck({
     id: 'frame.disguise',
@@ -74,7 +74,7 @@ export const frameStructureChecks: readonly Check[] = [
     positions: 'once',
     photograph: true,
     outcomes: { 'nothing hidden': passed, 'fresh paint or undercoat': advisory('before next trip'), 'filler found': failed('before it is towed') },
-    sources: [newZealand, commonPractice],
+    sources: [zealand, commonPractice],
   }),
   choiceCheck({
     id: 'frame.cross-member-attachment',
@@ -82,6 +82,6 @@ export const frameStructureChecks: readonly Check[] = [
     positions: 'once',
     photograph: true,
     outcomes: { tight: passed, 'U-bolts rusted': advisory('before next trip'), shifted: advisory('before it is towed'), loose: failed('before it is towed'), cracked: failed('before it is towed') },
-    sources: { us: [frames], eu: [chassis] },
+    sources: { us: [frames, commonPractice], eu: [chassis] },
   }),
 ]

@@ -1,5 +1,6 @@
 import { endPlayM, hubGoodC, hubHotterK, hubMuchHotterK, hubOverAirK, hubStopC } from '../../rules/bearings'
-import { bearingArticles, commonPractice, fromMemory, maryland, roadworthiness } from '../../rules/running-gear-sources'
+import { commonPractice, fromMemory, maryland, roadworthiness } from '../../rules/cite'
+import { bearingArticles } from '../../rules/running-gear-sources'
 import { measured } from '../../units/quantity'
 import { advisory, choiceCheck, failed, numberOf, passed, textOf, unseen } from '../builders'
 import type { Check, Found } from '../check'
@@ -65,7 +66,7 @@ export const hubBearingChecks: readonly Check[] = [
       if (play > endPlayM.most + 1e-7) return { outcome: 'over', values: shown }
       return { outcome: play < endPlayM.least - 1e-7 ? 'none' : 'inside', values: shown }
     },
-    sources: [roadworthiness('5.1.3'), maryland('11.14.05.03 A(1)'), fromMemory('end play 0.001 to 0.010 in, as one trailer maker’s manual has it')],
+    sources: [roadworthiness('5.1.3'), maryland('11.14.05.03 A(1)'), fromMemory('end play 0.001 to 0.010 in, as one trailer maker’s manual has it'), commonPractice],
   },
   choiceCheck({
     id: 'hubs.turning',
@@ -80,7 +81,7 @@ export const hubBearingChecks: readonly Check[] = [
       rough: failed('before it is towed'),
       seized: failed('before it is towed'),
     },
-    sources: [roadworthiness('5.1.3'), maryland('11.14.05.03 A(1)')],
+    sources: [roadworthiness('5.1.3'), maryland('11.14.05.03 A(1)'), commonPractice],
   }),
   {
     id: 'hubs.heat',

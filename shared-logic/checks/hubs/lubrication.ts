@@ -1,5 +1,6 @@
 import { bearingDistanceM, bearingMonths } from '../../rules/bearings'
-import { bearingArticles, careArticles, commonPractice } from '../../rules/running-gear-sources'
+import { commonPractice } from '../../rules/cite'
+import { bearingArticles, careArticles } from '../../rules/running-gear-sources'
 import { dueOn, serviceState } from '../../rules/service-interval'
 import { advisory, choiceCheck, failed, numberOf, passed, textOf, unseen } from '../builders'
 import type { Check } from '../check'

@@ -2,7 +2,7 @@ import type { Trailer } from '../../rig/trailer'
 import { wirePlugs } from '../../rig/trailer'
 import { contactsOf, functionsOf, type Plug, type PlugFunction } from '../../rules/connectors'
 import { isRequired, lampTable } from '../../rules/lamp-table'
-import { commonPractice, published } from '../../rules/running-gear-sources'
+import { commonPractice, published, tradeLiterature } from '../../rules/cite'
 import type { RuleBook } from '../../rules/rule-book'
 import type { FieldValues } from '../../survey/answer'
 import { advisory, choiceCheck, failed, passed, textOf, unseen } from '../builders'
@@ -10,7 +10,7 @@ import type { Check, Found, JudgeContext } from '../check'
 
 const isPlug = (value: string): value is Plug => wirePlugs.some((plug) => plug === value)
 
-const plugPages = [published('ISO 11446 contact tables'), published('ISO 1724 based contact table'), published('7-way connector pages')]
+const plugPages = [published('ISO 11446', 'contact tables as restated'), published('ISO 1724', 'contact table as restated'), tradeLiterature('7-way connector pages')]
 
 const callsFor = (trailer: Trailer, ruleBook: RuleBook, position: string): boolean =>
   lampTable(ruleBook).lamps.some((row) => row.position === position && isRequired(row, trailer) === true)

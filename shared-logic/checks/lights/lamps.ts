@@ -1,7 +1,8 @@
 import { flashRatePerMinute } from '../../rules/lamp-heights'
 import type { LampCondition } from '../../rules/lamp-row'
 import { isRequired, lampRowOf } from '../../rules/lamp-table'
-import { commercialRule, commonPractice, lampRule, published, ukLampGuides } from '../../rules/running-gear-sources'
+import { commercialRule, commonPractice, law } from '../../rules/cite'
+import { lampRule, ukLampRules } from '../../rules/running-gear-sources'
 import { measured } from '../../units/quantity'
 import { advisory, choiceCheck, failed, numberOf, passed, textOf } from '../builders'
 import type { Check, Found, JudgeContext } from '../check'
@@ -45,7 +46,7 @@ export const lampChecks: readonly Check[] = [
       ...missingOutcomes,
     },
     judge: (values, context) => judgeLamp(textOf(values, 'state'), context),
-    sources: { us: [lampRule(), commercialRule('393.9')], eu: [ukLampGuides] },
+    sources: { us: [lampRule(), commercialRule('393.9')], eu: [ukLampRules, commonPractice] },
   },
   {
     id: 'lights.reflector',
@@ -63,7 +64,7 @@ export const lampChecks: readonly Check[] = [
       ...missingReflectorOutcomes,
     },
     judge: (values, context) => judgeLamp(textOf(values, 'state'), context),
-    sources: { us: [lampRule()], eu: [ukLampGuides] },
+    sources: { us: [lampRule()], eu: [ukLampRules, commonPractice] },
   },
   {
     id: 'lights.flash-rate',
@@ -80,7 +81,7 @@ export const lampChecks: readonly Check[] = [
       if (rate < flashRatePerMinute.least) return { outcome: 'slow', values: shown }
       return { outcome: rate > flashRatePerMinute.most ? 'fast' : 'inside', values: shown }
     },
-    sources: [ukLampGuides, published('UN Regulation 48, as restated', '90 ± 30 a minute')],
+    sources: [ukLampRules, law('eu', 'UN Regulation 48, as restated', '90 ± 30 a minute'), commonPractice],
   },
   choiceCheck({
     id: 'lights.to-be-seen',
@@ -93,6 +94,6 @@ export const lampChecks: readonly Check[] = [
       'partly hidden': failed('before next trip'),
       hidden: failed('before it is towed'),
     },
-    sources: { us: [lampRule('agency letter of 8 November 1974 on boat trailers: overhang and detachable light bars')], eu: [ukLampGuides, commonPractice] },
+    sources: { us: [lampRule('agency letter of 8 November 1974 on boat trailers: overhang and detachable light bars')], eu: [ukLampRules, commonPractice] },
   }),
 ]

@@ -1,5 +1,6 @@
 import { identificationLampCount, identificationSpacing, isInBand, rearLampHeights, reflectorHeights } from '../../rules/lamp-heights'
-import { commonPractice, lampRule, ukLampGuides } from '../../rules/running-gear-sources'
+import { commonPractice, roadworthiness } from '../../rules/cite'
+import { lampRule, ukLampRules } from '../../rules/running-gear-sources'
 import { inchM, poundKg } from '../../units/unit-table'
 import { measured } from '../../units/quantity'
 import { advisory, choiceCheck, failed, numberOf, passed, textOf, unseen } from '../builders'
@@ -36,7 +37,7 @@ export const lampPlacingChecks: readonly Check[] = [
       if (!lampsRight && !reflectorsRight) return { outcome: 'both outside', values: shown }
       return { outcome: lampsRight ? 'reflectors outside' : 'lamps outside', values: shown }
     },
-    sources: { us: [lampRule('mounting heights, as restated')], eu: [ukLampGuides] },
+    sources: { us: [lampRule('mounting heights, as restated')], eu: [ukLampRules, commonPractice] },
   },
   {
     id: 'lights.identification-cluster',
@@ -102,6 +103,6 @@ export const lampPlacingChecks: readonly Check[] = [
       missing: failed('before it is towed'),
       'not called for here': passed,
     },
-    sources: { us: [commonPractice], eu: [{ kind: 'published', title: 'Directive 2014/45/EU, Annex I', clause: 'item 0.1' }] },
+    sources: { us: [commonPractice], eu: [roadworthiness('0.1, number plates')] },
   }),
 ]

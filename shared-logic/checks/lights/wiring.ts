@@ -1,4 +1,5 @@
-import { careArticles, commercialRule, commonPractice } from '../../rules/running-gear-sources'
+import { commercialRule, commonPractice } from '../../rules/cite'
+import { careArticles } from '../../rules/running-gear-sources'
 import { lampDropV } from '../../rules/voltage-drop'
 import { measured } from '../../units/quantity'
 import { advisory, choiceCheck, failed, numberOf, passed, unseen } from '../builders'

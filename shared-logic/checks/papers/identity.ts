@@ -1,10 +1,10 @@
-import { commonPractice, published } from '../../rules/cite'
+import { commercialRule, commonPractice, law, roadworthiness } from '../../rules/cite'
 import { daysPast, dueOn } from '../../rules/service-interval'
 import { underEu, underUs } from '../applies'
 import { advisory, choiceCheck, failed, notApplicable, passed, textOf, unseen } from '../builders'
 import type { Check } from '../check'
 
-const identification = published('Directive 2014/45/EU Annex I', 'item 0.2, identification, chassis or serial number')
+const identification = roadworthiness('0.2, identification, chassis or serial number')
 /** 49 CFR 396.17: at least once in twelve months. */
 const inspectionMonths = 12
 
@@ -16,7 +16,7 @@ export const paperIdentityChecks: readonly Check[] = [
     drawing: 'plate',
     photograph: true,
     outcomes: { legible: passed, 'hard to read': advisory('within a month'), missing: failed('before next trip'), altered: failed('before it is towed') },
-    sources: { us: [published('49 CFR 567.4', 'certification label'), identification], eu: [identification] },
+    sources: { us: [law('us', '49 CFR 567.4', 'certification label'), identification], eu: [identification] },
   }),
   choiceCheck({
     id: 'papers.number-matches',
@@ -24,7 +24,7 @@ export const paperIdentityChecks: readonly Check[] = [
     positions: 'once',
     photograph: true,
     outcomes: { matches: passed, differs: failed('before it is towed'), 'no number on the frame': failed('before next trip'), 'papers not shown': unseen },
-    sources: [identification],
+    sources: [identification, commonPractice],
   }),
   choiceCheck({
     id: 'papers.owner',
@@ -46,7 +46,7 @@ export const paperIdentityChecks: readonly Check[] = [
       missing: failed('before it is towed'),
       'not required': notApplicable,
     },
-    sources: { us: [commonPractice], eu: [published('Directive 2014/45/EU Annex I', 'item 0.1, number plates')] },
+    sources: { us: [commonPractice], eu: [roadworthiness('0.1, number plates')] },
   }),
   {
     id: 'papers.annual-inspection',
@@ -67,7 +67,7 @@ export const paperIdentityChecks: readonly Check[] = [
       const due = dueOn(inspected, inspectionMonths)
       return { outcome: daysPast(due, surveyDate) > 0 ? 'overdue' : 'current', values: { inspected: { date: inspected }, due: { date: due } } }
     },
-    sources: [published('49 CFR 396.17', 'at least once in 12 months; federal benchmark for commercial trailers')],
+    sources: [commercialRule('396.17', 'at least once in 12 months')],
   },
   choiceCheck({
     id: 'papers.periodic-test',
@@ -75,7 +75,7 @@ export const paperIdentityChecks: readonly Check[] = [
     positions: 'once',
     applies: underEu,
     outcomes: { valid: passed, expired: failed('before it is towed'), 'not required': notApplicable, 'not shown': unseen },
-    sources: [published('Directive 2014/45/EU', 'intervals for light trailers are national'), commonPractice],
+    sources: [law('eu', 'Directive 2014/45/EU', 'intervals for light trailers are national'), commonPractice],
   }),
   choiceCheck({
     id: 'papers.recall',

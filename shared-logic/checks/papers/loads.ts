@@ -1,6 +1,6 @@
 import { balanceStandings, standingOf, verdictOfStanding, type BalanceStanding } from '../../balance/bands'
 import { judgeLoad, neededRatingKg, reserveOf, reserveTarget } from '../../rules/ratings'
-import { commonPractice, published } from '../../rules/cite'
+import { commonPractice, law } from '../../rules/cite'
 import type { FieldValues } from '../../survey/answer'
 import { measured } from '../../units/quantity'
 import { advisory, failed, numberOf, passed, textOf, unseen } from '../builders'
@@ -109,7 +109,7 @@ export const paperLoadChecks: readonly Check[] = [
     ],
     outcomes: loadOutcomes,
     judge: judgeLoaded,
-    sources: [published('49 CFR 571.3', 'gross vehicle weight rating'), commonPractice],
+    sources: [law('us', '49 CFR 571.3', 'gross vehicle weight rating'), commonPractice],
   },
   {
     id: 'papers.axle-load',
@@ -121,7 +121,7 @@ export const paperLoadChecks: readonly Check[] = [
     ],
     outcomes: loadOutcomes,
     judge: judgeAxles,
-    sources: [published('49 CFR 571.3', 'gross axle weight rating, at the tyre-ground interface'), commonPractice],
+    sources: [law('us', '49 CFR 571.3', 'gross axle weight rating, at the tyre-ground interface'), commonPractice],
   },
   {
     id: 'papers.coupling-share',

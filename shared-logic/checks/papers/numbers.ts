@@ -2,7 +2,7 @@ import { assertNever } from '../../assert-never'
 import { checkHullNumber, type HullNumberCheck } from '../../identity/hin'
 import { asStamped, checkIdentificationNumber, modelYearsOf } from '../../identity/vin'
 import type { Trailer } from '../../rig/trailer'
-import { commonPractice, fromMemory, published } from '../../rules/cite'
+import { commonPractice, fromMemory, law, roadworthiness } from '../../rules/cite'
 import type { FieldValues } from '../../survey/answer'
 import { carriesBoat } from '../applies'
 import { advisory, failed, passed, textOf, unseen } from '../builders'
@@ -115,8 +115,8 @@ export const paperNumberChecks: readonly Check[] = [
     },
     judge: (values, { rig }) => judgeRead(values, rig.trailer.identificationNumber, (number) => judgeIdentification(number, rig.trailer)),
     sources: [
-      published('49 CFR 565.15', 'Tables III to V, check digit'),
-      published('Directive 2014/45/EU Annex I', 'item 0.2, identification number missing'),
+      law('us', '49 CFR 565.15', 'Tables III to V, check digit'),
+      roadworthiness('0.2, identification number missing'),
       fromMemory('49 CFR 565.15 Table VII, model year letters'),
     ],
   },
@@ -142,8 +142,8 @@ export const paperNumberChecks: readonly Check[] = [
     },
     judge: (values, { rig }) => judgeRead(values, rig.boat?.hullIdentificationNumber, (number) => judgeHull(number, rig.boat?.builtYear)),
     sources: {
-      us: [published('33 CFR 181.25', 'hull identification number format')],
-      eu: [fromMemory('ISO 10087, fourteen characters with the country first'), published('33 CFR 181.25', 'for boats built for the United States'), commonPractice],
+      us: [law('us', '33 CFR 181.25', 'hull identification number format')],
+      eu: [fromMemory('ISO 10087, fourteen characters with the country first'), law('us', '33 CFR 181.25', 'for boats built for the United States'), commonPractice],
     },
   },
 ]

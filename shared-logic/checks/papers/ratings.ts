@@ -1,6 +1,6 @@
 import type { Trailer } from '../../rig/trailer'
 import { isOver } from '../../rules/beyond'
-import { commonPractice, published } from '../../rules/cite'
+import { commonPractice, law, roadworthiness } from '../../rules/cite'
 import { axleLoadAtMaximumKg, cargoCapacityKg } from '../../rules/ratings'
 import { pounds } from '../../units/us-customary'
 import { measured } from '../../units/quantity'
@@ -30,7 +30,7 @@ export const paperRatingChecks: readonly Check[] = [
     drawing: 'plate',
     photograph: true,
     outcomes: { legible: passed, 'partly legible': advisory('within a month'), 'differs from papers': failed('before it is towed'), missing: failed('before it is towed') },
-    sources: { us: [published('49 CFR 567.4', '(g)(3), GVWR and GAWR on the label'), commonPractice], eu: [published('Directive 2014/45/EU Annex I', 'item 0.2'), commonPractice] },
+    sources: { us: [law('us', '49 CFR 567.4', '(g)(3), GVWR and GAWR on the label'), commonPractice], eu: [roadworthiness('0.2'), commonPractice] },
   }),
   {
     id: 'papers.tyre-placard',
@@ -49,7 +49,7 @@ export const paperRatingChecks: readonly Check[] = [
     ],
     outcomes: { legible: passed, 'cargo too high': advisory('before next trip'), unreadable: advisory('within a month'), missing: advisory('within a month') },
     judge: (values, { rig }) => judgePlacard(textOf(values, 'condition'), numberOf(values, 'cargo'), rig.trailer),
-    sources: [published('49 CFR 571.110', 'S4.3.5')],
+    sources: [law('us', '49 CFR 571.110', 'S4.3.5')],
   },
   {
     id: 'papers.axle-ratings',
@@ -69,6 +69,6 @@ export const paperRatingChecks: readonly Check[] = [
       if (!isOver(maximumKg, carryKg)) return { outcome: 'axles carry all', values: found }
       return { outcome: isOver(axleLoadKg, carryKg) ? 'short' : 'with the coupling load', values: found }
     },
-    sources: [published('NHTSA letter of 15 January 1976', 'boat trailers: the sum of axle ratings may be less than the GVWR')],
+    sources: [law('us', 'NHTSA letter of 15 January 1976', 'boat trailers: the sum of axle ratings may be less than the GVWR'), commonPractice],
   },
 ]

@@ -1,6 +1,6 @@
 import type { DirectionHold } from '../../lashing/direction-hold'
 import { pullDirections } from '../../lashing/geometry'
-import { fromMemory, published } from '../../rules/cite'
+import { commercialRule, fromMemory } from '../../rules/cite'
 import { measured } from '../../units/quantity'
 import { carriesBoat } from '../applies'
 import { advisory, passed, textOf, unseen } from '../builders'
@@ -43,7 +43,7 @@ export const tieDownDirectionChecks: readonly Check[] = [
       return straps === 'as recorded' ? judgePlan(context) : { outcome: 'differ' }
     },
     sources: {
-      us: [published('49 CFR 393.102', 'forces a load must be held against, federal benchmark')],
+      us: [commercialRule('393.102', 'forces a load must be held against')],
       eu: [fromMemory('EN 12195-1, direct and over-top lashing, read in a restatement')],
     },
   },

@@ -1,4 +1,4 @@
-import { commonPractice, published } from '../../rules/cite'
+import { commercialRule, commonPractice } from '../../rules/cite'
 import type { Rig } from '../../rig/rig'
 import { carriesBoat, ifKnown } from '../applies'
 import { advisory, choiceCheck, failed, notApplicable, passed } from '../builders'
@@ -7,7 +7,7 @@ import { allOf } from '../equipment'
 
 const engineOf = (rig: Rig) => rig.boat?.engine
 const hasDrive = allOf(carriesBoat, ifKnown(engineOf, (engine) => engine === 'outboard' || engine === 'sterndrive'))
-const loose = published('49 CFR 393.100', 'benchmark: nothing may leak, spill, blow or fall from the vehicle')
+const loose = commercialRule('393.100', 'nothing may leak, spill, blow or fall from the vehicle')
 
 export const tieDownLoadChecks: readonly Check[] = [
   choiceCheck({

@@ -1,4 +1,5 @@
-import { commonPractice, fromMemory, published } from '../../rules/cite'
+import { commercialRule, commonPractice, fromMemory } from '../../rules/cite'
+import { boatSecuring } from '../../rules/running-gear-sources'
 import { isUnder } from '../../rules/beyond'
 import { securementForces } from '../../rules/securement-forces'
 import { aggregateLimitN, isAggregateEnough, neededAggregateN, type CountedTiedown, type TiedownRoute } from '../../rules/tie-down-capacity'
@@ -79,7 +80,7 @@ export const tieDownSetChecks: readonly Check[] = [
     applies: carriesBoat,
     outcomes: { 'tight and flat': passed, 'could be tighter': advisory('before it is towed'), 'tail loose': advisory('before it is towed'), slack: failed('before it is towed'), 'not fitted': failed('before it is towed') },
     caution: true,
-    sources: [published('49 CFR 393.104(f)', 'tiedowns do not come loose'), commonPractice],
+    sources: [commercialRule('393.104(f)', 'tiedowns do not come loose'), commonPractice],
   }),
   choiceCheck({
     id: 'tie-down.bow-lead',
@@ -95,7 +96,7 @@ export const tieDownSetChecks: readonly Check[] = [
       'around the bow rail or cleat': advisory('before it is towed'),
       'no such strap': failed('before it is towed'),
     },
-    sources: [published('Boat securing articles', 'the winch and its strap are for loading; a further tie holds the bow on the road'), commonPractice],
+    sources: [boatSecuring('the winch and its strap are for loading; a further tie holds the bow on the road'), commonPractice],
   }),
   choiceCheck({
     id: 'tie-down.transom-lead',
@@ -112,7 +113,7 @@ export const tieDownSetChecks: readonly Check[] = [
       'to trim tab or ladder': failed('before it is towed'),
       'no such strap': failed('before it is towed'),
     },
-    sources: [published('Boat securing articles', 'two straps from the stern eyes to the frame'), commonPractice],
+    sources: [boatSecuring('two straps from the stern eyes to the frame'), commonPractice],
   }),
   {
     id: 'tie-down.total',
@@ -129,9 +130,9 @@ export const tieDownSetChecks: readonly Check[] = [
       { kind: 'choice', id: 'route', options: ['none', 'to the other side', 'back to the same side'], optional: true },
       { kind: 'reading', id: 'over', quantity: 'force', min: 100, max: 250_000, when: { field: 'route', oneOf: ['to the other side', 'back to the same side'] } },
     ],
-    outcomes: { enough: passed, 'short on paper': advisory('before it is towed'), short: failed('before it is towed'), 'not worked out': unseen },
+    outcomes: { enough: passed, 'short on paper': advisory('before it is towed'), short: advisory('before it is towed'), 'not worked out': unseen },
     judge: judgeTotal,
-    sources: [published('49 CFR 393.106(d)', 'aggregate working load limit, federal benchmark'), published('49 CFR 393.102(a)', 'forces a load must be held against')],
+    sources: [commercialRule('393.106(d)', 'aggregate working load limit'), commercialRule('393.102(a)', 'forces a load must be held against')],
   },
   {
     id: 'tie-down.number',
@@ -143,8 +144,8 @@ export const tieDownSetChecks: readonly Check[] = [
       { kind: 'count', id: 'count', min: 0, max: 20, optional: true },
       { kind: 'choice', id: 'blocked', options: ['blocked', 'not blocked'], optional: true },
     ],
-    outcomes: { enough: passed, 'too few': failed('before it is towed'), 'length unknown': unseen, 'not worked out': unseen },
+    outcomes: { enough: passed, 'too few': advisory('before it is towed'), 'length unknown': unseen, 'not worked out': unseen },
     judge: judgeCount,
-    sources: [published('49 CFR 393.110', 'least number of tiedowns, as restated by the agency'), fromMemory('49 CFR 393.110, loads up to 5 ft and over 1,100 lb')],
+    sources: [commercialRule('393.110', 'least number of tiedowns, as restated by the agency'), fromMemory('49 CFR 393.110, loads up to 5 ft and over 1,100 lb')],
   },
 ]

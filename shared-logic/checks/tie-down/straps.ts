@@ -1,4 +1,5 @@
-import { commonPractice, fromMemory, published } from '../../rules/cite'
+import { commercialRule, commonPractice, fromMemory, published } from '../../rules/cite'
+import { lashingScrapping } from '../../rules/running-gear-sources'
 import type { RuleBook } from '../../rules/rule-book'
 import { breakingOfLashingCapacityN, lashingCapacityOfBreakingN, unmarkedWebbingLimitN, weakestPartN, workingLimitOfBreakingN } from '../../rules/tie-down-capacity'
 import type { FieldValues } from '../../survey/answer'
@@ -8,8 +9,8 @@ import { advisory, choiceCheck, failed, numberOf, passed, textOf } from '../buil
 import type { Check, Found, JudgeContext } from '../check'
 import { judgeWebbing, webbingFields, webbingOutcomes, webbingSources } from '../webbing'
 
-const unweakened = published('49 CFR 393.104(b)', 'no damaged or weakened component')
-const lashingGear = published('Lashing equipment scrapping guidelines of a vehicle shipping line', 'seams, labels, ratchets, hooks')
+const unweakened = commercialRule('393.104(b)', 'no damaged or weakened component')
+const lashingGear = lashingScrapping('seams, labels, ratchets, hooks')
 
 const force = (n: number) => measured('force', n)
 
@@ -88,7 +89,7 @@ export const strapChecks: readonly Check[] = [
     positions: 'tie-down strap',
     photograph: true,
     outcomes: { 'true and seated': passed, 'latch missing': advisory('before next trip'), rusted: advisory('before next trip'), 'seated on its tip': advisory('before it is towed'), 'opened up': failed('before it is towed'), cracked: failed('before it is towed') },
-    sources: [unweakened, published('EN 12195-2, instructions as published', 'a hook mouth opened by more than 5 % or deformed')],
+    sources: [unweakened, published('EN 12195-2, as restated in instructions', 'a hook mouth opened by more than 5 % or deformed')],
   }),
   choiceCheck({
     id: 'tie-down.knots',
@@ -97,7 +98,7 @@ export const strapChecks: readonly Check[] = [
     applies: carriesBoat,
     photograph: true,
     outcomes: { 'straight and flat': passed, twisted: advisory('before it is towed'), knotted: failed('before it is towed'), 'joined strap to strap': failed('before it is towed') },
-    sources: [published('49 CFR 393.104(f)', 'tiedowns are not knotted'), published('EN 12195-2, instructions as published', 'never used when knotted')],
+    sources: [commercialRule('393.104(f)', 'tiedowns are not knotted'), published('EN 12195-2, as restated in instructions', 'never used when knotted')],
   }),
   {
     id: 'tie-down.label',
@@ -113,8 +114,8 @@ export const strapChecks: readonly Check[] = [
     outcomes: { readable: passed, 'limited by a part': passed, 'by its width': advisory('before next trip'), 'no rating': advisory('before next trip'), 'no label': advisory('before it is towed') },
     judge: judgeLabel,
     sources: {
-      us: [published('49 CFR 393.108(a), (b)', 'weakest part; unmarked webbing by width'), published('Web tie-down trade standard T-1', 'design factor 3'), fromMemory('webbing below 1-3/4 in: no confirmed table value')],
-      eu: [published('EN 12195-2, marking section as published', 'LC on the label; only marked lashings are used'), lashingGear],
+      us: [commercialRule('393.108(a), (b)', 'weakest part; unmarked webbing by width'), published('Web tie-down trade standard T-1', 'design factor 3'), fromMemory('webbing below 1-3/4 in: no confirmed table value')],
+      eu: [published('EN 12195-2, marking section as restated', 'LC on the label; only marked lashings are used'), lashingGear],
     },
   },
   choiceCheck({
@@ -124,7 +125,7 @@ export const strapChecks: readonly Check[] = [
     applies: carriesBoat,
     photograph: true,
     outcomes: { 'runs clear': passed, protected: passed, 'rubs on the hull': advisory('before next trip'), 'bears on an edge': failed('before it is towed'), 'near the exhaust or tyre': failed('before it is towed') },
-    sources: [published('49 CFR 393.104(f)', 'edge protection where a tiedown would be cut or worn'), commonPractice],
+    sources: [commercialRule('393.104(f)', 'edge protection where a tiedown would be cut or worn'), commonPractice],
   }),
   choiceCheck({
     id: 'tie-down.anchors',
@@ -132,6 +133,6 @@ export const strapChecks: readonly Check[] = [
     positions: 'tie-down strap',
     photograph: true,
     outcomes: { 'sound at both ends': passed, rusted: advisory('before next trip'), 'on a weak part': advisory('before it is towed'), loose: failed('before it is towed'), cracked: failed('before it is towed') },
-    sources: [published('49 CFR 393.108(a)', 'a tiedown holds what its weakest part or anchor holds'), commonPractice],
+    sources: [commercialRule('393.108(a)', 'a tiedown holds what its weakest part or anchor holds'), commonPractice],
   }),
 ]

@@ -1,4 +1,4 @@
-import { commonPractice, maryland, published } from '../../rules/running-gear-sources'
+import { commonPractice, maryland, tradeLiterature } from '../../rules/cite'
 import { highShare, lowShare, muchTooLowShare } from '../../rules/tyre-pressure'
 import { measured } from '../../units/quantity'
 import { advisory, choiceCheck, failed, numberOf, passed, textOf, unseen } from '../builders'
@@ -40,7 +40,7 @@ export const pressureChecks: readonly Check[] = [
       if (placard === undefined) return { outcome: 'placard not known', values: { pressure: measured('pressure', pressure) } }
       return pressureFound(pressure, placard, textOf(values, 'state') === 'warm')
     },
-    sources: [published('ST tyre load and pressure guidance'), commonPractice],
+    sources: [tradeLiterature('ST tyre load and pressure guidance'), commonPractice],
   },
   choiceCheck({
     id: 'wheels.valve',
@@ -52,6 +52,6 @@ export const pressureChecks: readonly Check[] = [
       cracked: advisory('before next trip'),
       leaking: failed('before it is towed'),
     },
-    sources: [maryland('11.22.04.06 (10)')],
+    sources: [maryland('11.22.04.06 (10)'), commonPractice],
   }),
 ]

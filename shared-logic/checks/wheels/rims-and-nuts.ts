@@ -1,4 +1,5 @@
-import { commonPractice, inUseStandard, maryland, published, quebec, roadworthiness, wheelNutTables } from '../../rules/running-gear-sources'
+import { commonPractice, inUseStandard, maryland, quebec, roadworthiness, ukInspection } from '../../rules/cite'
+import { wheelNutTables } from '../../rules/running-gear-sources'
 import { mudguardRoomM } from '../../rules/tyre-pressure'
 import { looseShare, overtightShare, recheckIsDue, slackShare } from '../../rules/wheel-torque'
 import { measured } from '../../units/quantity'
@@ -29,7 +30,7 @@ export const rimAndNutChecks: readonly Check[] = [
       'repaired by welding': failed('before it is towed'),
       cracked: failed('before it is towed'),
     },
-    sources: [inUseStandard('570.63(a)'), quebec('s. 161'), roadworthiness('5.2.2')],
+    sources: [inUseStandard('570.63(a)'), quebec('s. 161'), roadworthiness('5.2.2'), commonPractice],
   }),
   {
     id: 'wheels.nuts',
@@ -49,7 +50,7 @@ export const rimAndNutChecks: readonly Check[] = [
       const bad = missing + loose
       return { outcome: bad === 0 ? 'all tight' : bad === 1 ? 'one' : 'several', values: { missing, loose } }
     },
-    sources: [inUseStandard('570.63(c)'), roadworthiness('5.2.1'), published('UK inspection manual', '5.2.1')],
+    sources: [inUseStandard('570.63(c)'), roadworthiness('5.2.1'), ukInspection('5.2.1'), commonPractice],
   },
   choiceCheck({
     id: 'wheels.nut-seats',

@@ -1,4 +1,4 @@
-import { maryland, published, roadworthiness } from '../../rules/running-gear-sources'
+import { commonPractice, law, maryland, roadworthiness, tradeLiterature } from '../../rules/cite'
 import { speedOfSymbolKmPerHour, unmarkedTrailerTyreKmPerHour } from '../../rules/speed-symbols'
 import { judgeLoad as judgeMass, reserveOf, reserveTarget } from '../../rules/ratings'
 import { mostCouplingShare } from '../../rules/tyre-pressure'
@@ -89,7 +89,7 @@ export const tyreFitChecks: readonly Check[] = [
       if (wanted === undefined) return { outcome: 'nothing to compare', values: { size } }
       return { outcome: sameSize(size) === sameSize(wanted) ? 'as the record' : 'differs', values: { size, wanted } }
     },
-    sources: { us: [published('49 CFR 571.110', 'S4.3.5'), maryland('11.14.05.05 A(1)(h)')], eu: [roadworthiness('5.2.3')] },
+    sources: { us: [law('us', '49 CFR 571.110', 'S4.3.5'), maryland('11.14.05.05 A(1)(h)')], eu: [roadworthiness('5.2.3')] },
   },
   choiceCheck({
     id: 'wheels.marking',
@@ -103,7 +103,7 @@ export const tyreFitChecks: readonly Check[] = [
       'not for highway use': failed('before it is towed'),
       regrooved: failed('before it is towed'),
     },
-    sources: { us: [maryland('11.22.04.06 (7), (8)')], eu: [roadworthiness('5.2.3'), maryland('11.22.04.06 (7), (8)')] },
+    sources: { us: [maryland('11.22.04.06 (7), (8)'), commonPractice], eu: [roadworthiness('5.2.3'), maryland('11.22.04.06 (7), (8)')] },
   }),
   {
     id: 'wheels.load',
@@ -133,8 +133,8 @@ export const tyreFitChecks: readonly Check[] = [
     },
     judge: judgeLoad,
     sources: {
-      us: [published('Published load index tables'), published('ST tyre load and pressure table'), published('49 CFR 571.120', 'S5.1.2')],
-      eu: [published('Published load index tables'), roadworthiness('5.2.3')],
+      us: [tradeLiterature('load index tables'), tradeLiterature('ST tyre load and pressure table'), law('us', '49 CFR 571.120', 'S5.1.2')],
+      eu: [tradeLiterature('load index tables'), roadworthiness('5.2.3')],
     },
   },
   {
@@ -148,7 +148,7 @@ export const tyreFitChecks: readonly Check[] = [
     ],
     outcomes: { enough: passed, unmarked: passed, slow: advisory('before next trip'), 'no such symbol': unseen, 'not readable': unseen },
     judge: judgeSpeed,
-    sources: [published('Published speed symbol table'), published('ST tyre load and pressure guidance')],
+    sources: [tradeLiterature('speed symbol table'), tradeLiterature('ST tyre load and pressure guidance')],
   },
   choiceCheck({
     id: 'wheels.pair',
@@ -160,6 +160,6 @@ export const tyreFitChecks: readonly Check[] = [
       'sizes differ': failed('before next trip'),
       'radial and bias': failed('before next trip'),
     },
-    sources: [maryland('11.14.05.05 A(1)(f); 11.22.04.06 (6)')],
+    sources: [maryland('11.14.05.05 A(1)(f); 11.22.04.06 (6)'), commonPractice],
   }),
 ]

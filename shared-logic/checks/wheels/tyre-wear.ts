@@ -1,5 +1,5 @@
 import { readTyreDateCode } from '../../identity/tyre-date-code'
-import { commercialRule, commonPractice, inUseStandard, maryland, published } from '../../rules/running-gear-sources'
+import { commercialRule, commonPractice, inUseStandard, law, maryland, newZealand, tradeLiterature } from '../../rules/cite'
 import { isTreadBelow, isTreadLow, leastTreadM } from '../../rules/tread'
 import { oldTyreYears, tooOldTyreYears, tyreAgeYears } from '../../rules/tyre-age'
 import { longCutM } from '../../rules/tyre-pressure'
@@ -54,7 +54,7 @@ export const tyreWearChecks: readonly Check[] = [
     },
     sources: {
       us: [commercialRule('393.75(c)'), inUseStandard('570.62(a)'), maryland('11.14.05.05 A(1)(a)'), commonPractice],
-      eu: [published('Construction and Use Regulations (UK)', 'regulation 27'), commonPractice],
+      eu: [law('one place', 'Road Vehicles (Construction and Use) Regulations 1986 (UK)', 'regulation 27'), commonPractice],
     },
   },
   {
@@ -77,7 +77,7 @@ export const tyreWearChecks: readonly Check[] = [
       'no date code': advisory('within a month'),
     },
     judge: judgeAge,
-    sources: [published('49 CFR 574.5', 'date of manufacture'), published('Articles on tyre age, one quoting the US agency'), commonPractice],
+    sources: [law('us', '49 CFR 574.5', 'date of manufacture'), tradeLiterature('articles on tyre age, one quoting the US agency'), commonPractice],
   },
   {
     id: 'wheels.sidewall',
@@ -102,7 +102,7 @@ export const tyreWearChecks: readonly Check[] = [
       'cords to be seen': failed('before it is towed'),
     },
     judge: judgeSidewall,
-    sources: [maryland('11.14.05.05 A(1)(b)–(d)'), published('New Zealand vehicle inspection requirements', 'tyre damage: cuts over 25 mm reaching the cords')],
+    sources: [maryland('11.14.05.05 A(1)(b)–(d)'), newZealand('tyre damage: cuts over 25 mm reaching the cords'), commonPractice],
   },
   choiceCheck({
     id: 'wheels.wear',

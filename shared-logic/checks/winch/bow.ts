@@ -1,11 +1,12 @@
 import { isOver } from '../../rules/beyond'
-import { commonPractice, published } from '../../rules/cite'
+import { commercialRule, commonPractice } from '../../rules/cite'
+import { boatSecuring } from '../../rules/running-gear-sources'
 import { measured } from '../../units/quantity'
 import { carriesBoat } from '../applies'
 import { advisory, choiceCheck, failed, numberOf, passed, textOf } from '../builders'
 import type { Check } from '../check'
 
-const securingPractice = published('Boat securing articles', 'the winch and its strap are for loading; a further tie holds the bow on the road')
+const securingPractice = boatSecuring('the winch and its strap are for loading; a further tie holds the bow on the road')
 
 /** A stem this far from its stop rocks; further, the boat is not home. Common practice. */
 const rockingGapM = 0.025
@@ -36,7 +37,7 @@ export const winchBowChecks: readonly Check[] = [
       'loose or makeshift': advisory('before it is towed'),
       none: failed('before it is towed'),
     },
-    sources: [securingPractice, published('49 CFR 393.110', 'benchmark: least number of tiedowns'), commonPractice],
+    sources: [securingPractice, commercialRule('393.110', 'least number of tiedowns'), commonPractice],
   }),
   {
     id: 'winch.bow-stop',
@@ -65,7 +66,7 @@ export const winchBowChecks: readonly Check[] = [
     applies: carriesBoat,
     drawing: 'bow stop',
     outcomes: { 'below the stop': passed, level: passed, 'pulls down': advisory('before next trip'), 'over the stop': advisory('before it is towed') },
-    sources: [published('Boat securing articles', 'the line leads to the bow eye below the stop'), commonPractice],
+    sources: [boatSecuring('the line leads to the bow eye below the stop'), commonPractice],
   }),
   choiceCheck({
     id: 'winch.bow-pad',
@@ -81,6 +82,6 @@ export const winchBowChecks: readonly Check[] = [
     applies: carriesBoat,
     photograph: true,
     outcomes: { sound: passed, 'sealant cracked': advisory('within a month'), 'rust weeps': advisory('before next trip'), loose: failed('before it is towed'), worn: failed('before it is towed') },
-    sources: [published('49 CFR 393.108(a)', 'a tiedown holds what its weakest part or anchor holds'), commonPractice],
+    sources: [commercialRule('393.108(a)', 'a tiedown holds what its weakest part or anchor holds'), commonPractice],
   }),
 ]

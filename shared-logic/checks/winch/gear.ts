@@ -1,5 +1,5 @@
 import { isUnder } from '../../rules/beyond'
-import { commonPractice, published } from '../../rules/cite'
+import { commercialRule, commonPractice, published, tradeLiterature } from '../../rules/cite'
 import type { Rig } from '../../rig/rig'
 import type { FieldValues } from '../../survey/answer'
 import { measured } from '../../units/quantity'
@@ -35,7 +35,7 @@ export const winchGearChecks: readonly Check[] = [
     drawing: 'winch',
     photograph: true,
     outcomes: { 'tight and straight': passed, 'rusted bolts': advisory('before next trip'), leans: advisory('before next trip'), 'bolts loose': failed('before it is towed'), 'bent or cracked': failed('before it is towed') },
-    sources: [published('49 CFR 393.201', 'benchmark: nothing loose, cracked or broken'), commonPractice],
+    sources: [commercialRule('393.201', 'nothing loose, cracked or broken'), commonPractice],
   }),
   {
     id: 'winch.strap',
@@ -67,7 +67,7 @@ export const winchGearChecks: readonly Check[] = [
       'strand broken': failed('before it is towed'),
       'rusted through': failed('before it is towed'),
     },
-    sources: [published('49 CFR 393.104(b)', 'no damaged or weakened component'), commonPractice],
+    sources: [commercialRule('393.104(b)', 'no damaged or weakened component'), commonPractice],
   }),
   choiceCheck({
     id: 'winch.wound',
@@ -85,7 +85,7 @@ export const winchGearChecks: readonly Check[] = [
     drawing: 'winch',
     photograph: true,
     outcomes: { 'latched and true': passed, 'latch missing': advisory('before it is towed'), rusted: advisory('before next trip'), 'opened up': failed('before it is towed'), cracked: failed('before it is towed') },
-    sources: [published('EN 12195-2, instructions as published', 'a hook mouth opened by more than 5 % or deformed'), commonPractice],
+    sources: [published('EN 12195-2, as restated in instructions', 'a hook mouth opened by more than 5 % or deformed'), commonPractice],
   }),
   choiceCheck({
     id: 'winch.gears',
@@ -102,7 +102,7 @@ export const winchGearChecks: readonly Check[] = [
       'teeth broken': failed('before it is towed'),
       'pawl or brake slips': failed('before it is towed'),
     },
-    sources: [published('Boat trailer maintenance articles', 'winch gears and pawl, yearly'), commonPractice],
+    sources: [tradeLiterature('boat trailer maintenance articles', 'winch gears and pawl, yearly'), commonPractice],
   }),
   choiceCheck({
     id: 'winch.electric',

@@ -49,7 +49,7 @@ export const tieDownSetWords: StationCheckWords = {
     title: 'Strength of the set',
     question: 'What do the straps count together, and what does the boat weigh as towed?',
     how: 'Take the figures from the labels, in force (a mass on a label: read pounds as pounds-force). The winch strap is left out: a winch is no tie-down. Mass of the boat with engine, fuel and gear.',
-    criterion: 'At least half the weight of the boat. A strap to an eye of the boat counts half, one over the boat to the other side counts whole (federal benchmark).',
+    criterion: 'At least half the weight of the boat. A strap to an eye of the boat counts half, one over the boat to the other side counts whole. A federal rule for commercial vehicles, taken as benchmark: too little is an advisory.',
     consequence: 'Straps too weak in sum let the boat leave the trailer in hard braking.',
     fields: {
       basis: { label: 'Where the figures come from', options: { labels: 'Read from the labels', 'worked out': 'As worked out' }, hint: 'As worked out: straps and masses of the rig’s record. Figures entered below go first.' },
@@ -71,7 +71,7 @@ export const tieDownSetWords: StationCheckWords = {
     title: 'Number of tie-downs',
     question: 'How many tie-downs hold the boat, the winch strap not counted?',
     how: 'Count straps and bow tie. Say whether the bow stop keeps the boat from moving forward.',
-    criterion: 'Blocked forward: one for every 10 ft of boat or part of it. Not blocked: two up to 10 ft, one more for every further 10 ft or part (federal benchmark).',
+    criterion: 'Blocked forward: one for every 10 ft of boat or part of it. Not blocked: two up to 10 ft, one more for every further 10 ft or part. A federal rule for commercial vehicles, taken as benchmark: too few is an advisory.',
     consequence: 'With too few, one that fails is all that held.',
     fields: { basis: { label: 'Where the figures come from', options: { counted: 'Counted here', 'worked out': 'As worked out' }, hint: 'As worked out: straps of the rig’s record, the winch strap left out. A number entered below goes first.' }, count: { label: 'Tie-downs' }, blocked: { label: 'Against moving forward', options: { blocked: 'The bow stop blocks the boat', 'not blocked': 'Nothing blocks it' } } },
     outcomes: {
