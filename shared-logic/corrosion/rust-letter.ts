@@ -12,6 +12,8 @@ const median = (sorted: readonly number[]): number => {
   return ((sorted[Math.ceil(middle) - 1] ?? 0) + (sorted[Math.floor(middle)] ?? 0)) / 2
 }
 
+const sum = (areas: readonly number[]): number => areas.reduce((total, area) => total + area, 0)
+
 /**
  * ASTM D610's letter by measurement (project rule, common practice): P pinpoint where the median spot is below 1 mm across, S spot where
  * the three largest hold 80 % of the rust, else G general. The standard tells them by picture. H, a mixture, is the surveyor's to say.
@@ -20,7 +22,6 @@ export const letterOfSizes = (areasM2: readonly number[]): RustLetter | undefine
   if (areasM2.length === 0) return undefined
   const sorted = areasM2.toSorted((a, b) => b - a)
   if (acrossOf(median(sorted)) < pinpointAcrossM) return 'P'
-  const sum = (areas: readonly number[]): number => areas.reduce((total, area) => total + area, 0)
   return sum(sorted.slice(0, 3)) >= fewPlacesShare * sum(sorted) ? 'S' : 'G'
 }
 

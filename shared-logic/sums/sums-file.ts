@@ -17,12 +17,12 @@ export const sumsFileSchema = z.strictObject({
 export type SumsFile = z.infer<typeof sumsFileSchema>
 
 /** Fields carry their SI unit in their name. */
-const endings: Readonly<Record<string, Quantity>> = { Kg: 'mass', M: 'length', M3: 'volume', Pa: 'pressure', N: 'force', Rad: 'angle' }
+const endings: Readonly<Record<string, Quantity>> = { Kg: 'mass', M: 'length', M2: 'area', M3: 'volume', Pa: 'pressure', N: 'force', Rad: 'angle' }
 
 /** What a text in this field is read as; undefined for fields that take no unit. */
 const quantityOf = (field: string): Quantity | undefined => {
-  if (field === 'fill') return 'ratio'
-  return field.endsWith('KgPerM') ? 'springRate' : endings[/[a-z](Kg|M3|M|Pa|N|Rad)$/.exec(field)?.[1] ?? '']
+  if (field === 'fill' || field === 'share') return 'ratio'
+  return field.endsWith('KgPerM') ? 'springRate' : endings[/[a-z](Kg|M2|M3|M|Pa|N|Rad)$/.exec(field)?.[1] ?? '']
 }
 
 const onlyNumber = /^[\s\d.,−+/-]*$/
@@ -37,13 +37,16 @@ const readText = (field: string, path: string, written: string): unknown => {
   return parsed?.ok ? parsed.si : notRead(path, written, known)
 }
 
+/** The field a value stands in; the rows of a list are of the list's own. */
+const fieldOf = (path: string): string => path.split('.').findLast((step) => !/^\d+$/.test(step)) ?? ''
+
 const isGroup = (value: unknown): value is Readonly<Record<string, unknown>> => typeof value === 'object' && value !== null && !Array.isArray(value)
 
 /** Reads every text with a unit as its SI number: '4500 lb', '2.04 t', '18 gal', '50 %', '4.5°'. Refuses by field what cannot be read. */
 export const readUnits = (value: unknown, path = ''): unknown => {
   if (Array.isArray(value)) return value.map((each: unknown, index) => readUnits(each, `${path}.${index}`))
   if (isGroup(value)) return Object.fromEntries(Object.entries(value).map(([name, inner]) => [name, readUnits(inner, path === '' ? name : `${path}.${name}`)]))
-  return typeof value === 'string' ? readText(path.split('.').at(-1) ?? '', path, value) : value
+  return typeof value === 'string' ? readText(fieldOf(path), path, value) : value
 }
 
 /** Path of the first field of `given` that the parsed value does not hold: one that is misspelt would otherwise be left away without a word. */
@@ -61,7 +64,7 @@ export const unknownField = (given: unknown, kept: unknown, path = ''): string |
 
 const textFor = (field: string): Record<string, unknown> | undefined => {
   if (field.endsWith('Rad')) return { type: 'string', description: 'Degrees, such as "4.5°"; a number is radians.' }
-  if (field === 'fill') return { type: 'string', description: 'Per cent, such as "50 %"; a number is a share from 0 to 1.' }
+  if (field === 'fill' || field === 'share') return { type: 'string', description: 'Per cent, such as "50 %"; a number is a share from 0 to 1.' }
   const quantity = quantityOf(field)
   return quantity && { type: 'string', description: `A number with its unit: ${units[quantity].map(({ symbol }) => symbol).join(', ')}.` }
 }

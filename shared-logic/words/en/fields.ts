@@ -1,3 +1,4 @@
+import { corrosionFieldLabels } from './corrosion'
 import { sumsFieldLabels } from './sums-fields'
 
 /** Labels of the register's fields, keyed by their dotted path: the form, refusals and the report use the same ones. */
@@ -60,6 +61,7 @@ export const fields: Readonly<Record<string, string>> = {
   'boat.tanks.capacityM3': 'Capacity',
 
   ...sumsFieldLabels,
+  ...corrosionFieldLabels,
 
   surveyorName: 'Name of the surveyor',
   surveyorAddress: 'Address',

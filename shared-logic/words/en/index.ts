@@ -1,5 +1,6 @@
 import { checks } from './checks'
 import { commandLine } from './command-line'
+import { corrosionWords } from './corrosion'
 import { doorWords } from './doors'
 import { fieldOptions } from './field-options'
 import { fields } from './fields'
@@ -26,6 +27,7 @@ export const en = {
   report: reportWords,
   sums: sumsWords,
   tieDownPlan: tieDownPlanWords,
+  corrosion: corrosionWords,
   commandLine,
   doors: doorWords,
   screens: { yard: yardWords, rig: rigWords, survey: surveyWords, sums: sumsScreenWords, reportPage: reportPageWords, settings: settingsWords, shell: shellWords },
