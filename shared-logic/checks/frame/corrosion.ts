@@ -5,26 +5,11 @@ import { gradeSpots, gravestFirst } from '../../corrosion/grade-spot'
 import { corrosionLimits as limits } from '../../corrosion/limits'
 import { corrosionSources as from } from '../../corrosion/sources'
 import { isOver, isUnder } from '../../rules/beyond'
-<<<<<<< HEAD
-=======
-import { commonPractice, law, newZealand, published, quebec, tradeLiterature, ukInspection } from '../../rules/cite'
-import { degreeOfRusting, protectionFormula, protectionRating, rustGrade } from '../../rules/corrosion-grades'
-import { acrossOf, corrosionLimits as limits } from '../../rules/corrosion-limits'
-import { gravestSpot, type GradedSpot } from '../../rules/spot-grading'
->>>>>>> d077a86 (Say whom every rule binds: mark what is only a benchmark, and what is trade literature)
 import type { FieldValues } from '../../survey/answer'
 import type { Spot } from '../../survey/spot'
 import { measured } from '../../units/quantity'
 import { advisory, choiceCheck, failed, numberOf, passed, textOf } from '../builders'
-<<<<<<< HEAD
 import type { Check, Found, JudgeContext, Outcome } from '../check'
-=======
-import type { Check, Found, JudgeContext } from '../check'
-
-const zealand = newZealand('general trailers, 3-1: eaten away above 50 mm, or weakened structure')
-const perforated = quebec('s. 98: frame members not perforated by rust')
-const ships = law('ships', 'IACS UR Z10.5', '8.2: pits leave more than 70 % of the wall')
->>>>>>> d077a86 (Say whom every rule binds: mark what is only a benchmark, and what is trade literature)
 
 const spotsOf = (values: FieldValues): readonly Spot[] | undefined => {
   const value = values.spots
@@ -82,20 +67,7 @@ export const frameCorrosionChecks: readonly Check[] = [
     fields: [{ kind: 'spots', id: 'spots' }],
     outcomes: { none: passed, ...Object.fromEntries(gravestFindings.map((finding) => [finding, outcomeOf(finding)])) },
     judge: judgeSpots,
-<<<<<<< HEAD
     sources: [from.degrees, from.grades, from.protection, from.zincThickness, from.zincRepair, from.tankCoating, from.eatenAway, from.perforated, from.mountings, from.rigidity, from.pits, from.weldZone, ...galvanicSources, from.practice],
-=======
-    sources: [
-      published('ISO 4628-3', 'degrees of rusting, nominal areas as restated; smallest degree not below the measurement'),
-      published('ASTM D610-08 (2012)', 'Table 1'),
-      published('ISO 10289, through GB/T 6461-2002', 'protection rating by table'),
-      published('ISO 1461:2009', '6.3, repair limits as yardstick'),
-      zealand,
-      perforated,
-      ships,
-      commonPractice,
-    ],
->>>>>>> d077a86 (Say whom every rule binds: mark what is only a benchmark, and what is trade literature)
   },
   {
     id: 'frame.section-loss',
@@ -120,11 +92,7 @@ export const frameCorrosionChecks: readonly Check[] = [
       'too thin': failed('before it is towed'),
     },
     judge: judgeLoss,
-<<<<<<< HEAD
     sources: [from.pits, from.weldZone, from.practice],
-=======
-    sources: [ships, tradeLiterature('filler-metal maker’s technical guide', 'typical tensile properties: welded 6061-T6 keeps 45 to 67 %'), commonPractice],
->>>>>>> d077a86 (Say whom every rule binds: mark what is only a benchmark, and what is trade literature)
   },
   choiceCheck({
     id: 'frame.near-mountings',
@@ -133,10 +101,6 @@ export const frameCorrosionChecks: readonly Check[] = [
     drawing: 'corroded spot',
     photograph: true,
     outcomes: { clean: passed, 'light rust': passed, 'pitted or flaking': advisory('before it is towed'), weakened: failed('before it is towed'), holed: failed('before it is towed') },
-<<<<<<< HEAD
     sources: [from.mountings, from.perforated, from.eatenAway, from.practice],
-=======
-    sources: [ukInspection('6.1.1(c) and Appendix A: structure within 30 cm of a mounting'), perforated, zealand, commonPractice],
->>>>>>> d077a86 (Say whom every rule binds: mark what is only a benchmark, and what is trade literature)
   }),
 ]
