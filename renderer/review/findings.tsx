@@ -1,7 +1,7 @@
 import type { Assessed } from '../../shared-logic/survey/assess'
 import { findingsOf } from '../../shared-logic/survey/findings'
 import type { Survey } from '../../shared-logic/survey/records'
-import { becauseOf, remedyOf, wordsOf } from '../../shared-logic/words/check-sentences'
+import { becauseOf, consequenceOf, remedyOf } from '../../shared-logic/words/check-sentences'
 import { say } from '../../shared-logic/words/say'
 import { useUnits } from '../parts/use-settings'
 import { useWords } from '../parts/use-words'
@@ -51,7 +51,7 @@ const Finding = ({ finding, number, survey }: FindingProps) => {
         <h3 className={style.name}><CheckLink assessed={finding} survey={survey} /></h3>
         <p>{becauseOf(words, finding, units) ?? overrule?.reason}</p>
         {overrule !== undefined && finding.judged !== undefined && <p>{say(review.overruled, { judged: words.verdicts[finding.judged], reason: overrule.reason }, units)}</p>}
-        <p className={style.soft}>{wordsOf(words, finding.check).consequence}</p>
+        <p className={style.soft}>{consequenceOf(words, finding)}</p>
         {remedy !== undefined && <p>{remedy}</p>}
         {note !== undefined && <p className={style.note}>{note}</p>}
         {photographs.length > 0 && <SmallPhotographs photographs={photographs} />}

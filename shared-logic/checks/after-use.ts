@@ -38,7 +38,7 @@ export const afterUseChecks: readonly Check[] = [
     station: 'after-use',
     positions: 'once',
     applies: braked,
-    outcomes: { 'chocked, brake off': passed, 'brake left on': advisory('at next service'), 'nothing holds it': advisory('before next trip') },
+    outcomes: { 'chocked, brake off': passed, 'brake left on': advisory('at next service'), 'nothing holds it': advisory('before it is towed') },
     sources: [commonPractice],
     caution: true,
   }),

@@ -1,5 +1,5 @@
 import type { Assessed } from '../survey/assess'
-import { becauseOf, criterionOf, readingsOf, remedyOf, saySource, sourcesOf, wordsOf } from '../words/check-sentences'
+import { becauseOf, consequenceOf, criterionOf, readingsOf, remedyOf, saySource, sourcesOf, wordsOf } from '../words/check-sentences'
 import type { Words } from '../words/en'
 import type { ReportContext } from './context'
 import type { ReportDocument, ReportFinding } from './document'
@@ -35,7 +35,7 @@ const finding = (each: Assessed, number: number, context: ReportContext): Report
     readings: readings(each, context),
     criterion: criterionOf(words, each.check, survey.ruleBook),
     sources: sourcesOf(each.check, survey.ruleBook).map(saySource),
-    consequence: own.consequence,
+    consequence: consequenceOf(words, each),
     remedy: remedyOf(words, each, units),
     by,
     byWords: words.byWhens[by],

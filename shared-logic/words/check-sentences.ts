@@ -28,6 +28,12 @@ export const remedyOf = (words: Words, { check, found }: Assessed, units: UnitSy
   return remedy === undefined ? undefined : say(remedy, found?.values, units)
 }
 
+/** What can come of it: the outcome's own sentence where it has one, unless the surveyor judged otherwise; else the check's. */
+export const consequenceOf = (words: Words, { check, found, answer }: Assessed): string => {
+  const own = wordsOf(words, check)
+  return (answer?.overrule === undefined && found ? own.outcomes[found.outcome]?.consequence : undefined) ?? own.consequence
+}
+
 export const criterionOf = (words: Words, check: Check, ruleBook: RuleBook): string => {
   const { criterion } = wordsOf(words, check)
   return typeof criterion === 'string' ? criterion : criterion[ruleBook]

@@ -8,6 +8,8 @@ export interface OutcomeWords {
   readonly because: string
   /** What to do about it; advisory and fail have one. */
   readonly remedy?: string
+  /** What can come of this one, where the check's own consequence speaks of something else. */
+  readonly consequence?: string
 }
 
 export interface FieldWords {

@@ -6,7 +6,7 @@ const footPoundNm = 1.3558179483
 
 describe('wheel nuts', () => {
   it('one loose fails; two loose is a danger, not to be towed (UK inspection manual 5.2.1; major and dangerous)', () => {
-    expect(judged('wheels.nuts', { missing: 0, loose: 1 })).toMatchObject({ verdict: 'fail', by: 'before next trip' })
+    expect(judged('wheels.nuts', { missing: 0, loose: 1 })).toMatchObject({ verdict: 'fail', by: 'before it is towed' })
     expect(judged('wheels.nuts', { missing: 0, loose: 2 })).toMatchObject({ verdict: 'fail', by: 'before it is towed' })
   })
   it('105 ft·lb is 142.4 N·m, inside the 90 to 120 ft·lb of a 1/2 in stud (published wheel nut tables)', () => {

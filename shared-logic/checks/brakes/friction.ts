@@ -1,3 +1,4 @@
+import { isOver, isUnder } from '../../rules/beyond'
 import { leastLiningM, liningFixings, worthRenewingM, type LiningFixing } from '../../rules/brake-lining'
 import { commercialRule, commonPractice, inUseStandard, maryland, roadworthiness, tradeLiterature } from '../../rules/cite'
 import { bearingArticles } from '../../rules/running-gear-sources'
@@ -15,8 +16,8 @@ const judgeLining = (values: FieldValues): Found | undefined => {
   if (thickness === undefined) return undefined
   const fixing = said !== undefined && isFixing(said) ? said : 'bonded'
   const shown = { thickness: measured('smallLength', thickness), least: measured('smallLength', leastLiningM[fixing]), renew: measured('smallLength', worthRenewingM[fixing]) }
-  if (thickness < leastLiningM[fixing] - 1e-9) return { outcome: 'below', values: shown }
-  return { outcome: thickness <= worthRenewingM[fixing] + 1e-9 ? 'low' : 'thick', values: shown }
+  if (isUnder(thickness, leastLiningM[fixing])) return { outcome: 'below', values: shown }
+  return { outcome: isOver(thickness, worthRenewingM[fixing]) ? 'thick' : 'low', values: shown }
 }
 
 /** A measured disc or drum against the limit marked on it. `wear` makes a drum's growth count as a disc's thinning. */

@@ -17,7 +17,7 @@ export const frameFittingChecks: readonly Check[] = [
     station: 'frame',
     positions: 'once',
     photograph: true,
-    outcomes: { secure: passed, 'rusted or split': advisory('before next trip'), 'bracket cracked': advisory('before it is towed'), 'rubs on the tyre': failed('before it is towed'), loose: failed('before it is towed'), missing: failed('before it is towed') },
+    outcomes: { secure: passed, 'rusted or split': advisory('before next trip'), 'bracket cracked': advisory('before it is towed'), 'rubs on the tyre': failed('before it is towed'), loose: failed('before it is towed'), missing: advisory('before next trip') },
     sources: [commonPractice],
   }),
   choiceCheck({

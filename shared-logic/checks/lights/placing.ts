@@ -3,7 +3,7 @@ import { commonPractice, roadworthiness } from '../../rules/cite'
 import { lampRule, ukLampRules } from '../../rules/running-gear-sources'
 import { inchM, poundKg } from '../../units/unit-table'
 import { measured } from '../../units/quantity'
-import { advisory, choiceCheck, failed, numberOf, passed, textOf, unseen } from '../builders'
+import { advisory, choiceCheck, failed, notApplicable, numberOf, passed, textOf, unseen } from '../builders'
 import type { Check, Found } from '../check'
 import { allOf, asWideAs, heavierThan, underRuleBook } from '../equipment'
 
@@ -101,7 +101,7 @@ export const lampPlacingChecks: readonly Check[] = [
       'dirty or bent': advisory('before next trip'),
       'hidden by the boat': failed('before it is towed'),
       missing: failed('before it is towed'),
-      'not called for here': passed,
+      'not called for here': notApplicable,
     },
     sources: { us: [commonPractice], eu: [roadworthiness('0.1, number plates')] },
   }),

@@ -42,7 +42,7 @@ export const rimAndNutChecks: readonly Check[] = [
       { kind: 'count', id: 'missing', min: 0, max: 10 },
       { kind: 'count', id: 'loose', min: 0, max: 10 },
     ],
-    outcomes: { 'all tight': passed, one: failed('before next trip'), several: failed('before it is towed') },
+    outcomes: { 'all tight': passed, one: failed('before it is towed'), several: failed('before it is towed') },
     judge: (values) => {
       const missing = numberOf(values, 'missing')
       const loose = numberOf(values, 'loose')
@@ -127,8 +127,8 @@ export const rimAndNutChecks: readonly Check[] = [
       sound: passed,
       close: advisory('before next trip'),
       touching: failed('before it is towed'),
-      loose: failed('before next trip'),
-      cracked: advisory('within a month'),
+      loose: failed('before it is towed'),
+      cracked: advisory('before it is towed'),
       missing: advisory('before next trip'),
     },
     judge: (values) => {

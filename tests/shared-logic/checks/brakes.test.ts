@@ -97,6 +97,7 @@ const friction: readonly Case[] = [
   { states: 'a bonded lining of 3.1 mm passes', check: 'brakes.lining', values: { thickness: 0.0031 }, outcome: 'thick', verdict: 'pass' },
   { states: 'a bonded lining of 3.0 mm is an advisory', check: 'brakes.lining', values: { thickness: 0.003, fixing: 'bonded' }, outcome: 'low', verdict: 'advisory' },
   { states: 'a bonded lining of 1.6 mm is an advisory', check: 'brakes.lining', values: { thickness: 0.0016 }, outcome: 'low', verdict: 'advisory' },
+  { states: 'a bonded lining of 1/16 in is not below the limit (49 CFR 393.47(d): 1.6 mm, 1/16 in)', check: 'brakes.lining', values: { thickness: 0.0254 / 16 }, outcome: 'low', verdict: 'advisory' },
   { states: 'a bonded lining of 1.5 mm fails', check: 'brakes.lining', values: { thickness: 0.0015 }, outcome: 'below', verdict: 'fail' },
   { states: '1.6 mm over the rivets passes', check: 'brakes.lining', values: { thickness: 0.0016, fixing: 'riveted' }, outcome: 'thick', verdict: 'pass' },
   { states: '0.8 mm over the rivets is an advisory', check: 'brakes.lining', values: { thickness: 0.0008, fixing: 'riveted' }, outcome: 'low', verdict: 'advisory' },

@@ -33,6 +33,7 @@ const outcomeFaults = (check: Check, words: CheckWords): string[] =>
       ...(finding === (outcome.by !== undefined) ? [] : [`${key}: a by-when if and only if it is a finding`]),
       ...(finding && !(said?.remedy ?? '').endsWith('.') ? [`${key}: a finding without remedy`] : []),
       ...(!finding && said?.remedy !== undefined ? [`${key}: a remedy for no finding`] : []),
+      ...(said?.consequence === undefined || (finding && /^[^{}]+\.$/.test(said.consequence)) ? [] : [`${key}: a consequence for no finding, or with a gap`]),
     ]
   })
 

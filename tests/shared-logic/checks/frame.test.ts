@@ -92,7 +92,7 @@ const choices: readonly (readonly [string, ByVerdict])[] = [
   ['frame.galvanic-isolation', { pass: ['isolated'], advisory: ['not isolated, no attack', 'white product round fasteners'], fail: ['holes eaten large'] }],
   ['frame.drain-holes', { pass: ['open', 'open sections'], advisory: ['blocked', 'none in closed sections', 'water inside'] }],
   ['frame.fasteners', { pass: ['tight'], advisory: ['surface rust', 'wrong metal', 'wasted'], fail: ['loose', 'missing'] }],
-  ['frame.fenders', { pass: ['secure'], advisory: ['rusted or split', 'bracket cracked'], fail: ['rubs on the tyre', 'loose', 'missing'] }],
+  ['frame.fenders', { pass: ['secure'], advisory: ['rusted or split', 'bracket cracked', 'missing'], fail: ['rubs on the tyre', 'loose'] }],
   ['frame.steps', { 'not applicable': ['not fitted'], pass: ['firm and rough'], advisory: ['slippery'], fail: ['loose', 'broken'] }],
   ['frame.spare-carrier', { pass: ['firm and locked'], advisory: ['rusted', 'tool missing'], fail: ['loose', 'cracked'] }],
 ]

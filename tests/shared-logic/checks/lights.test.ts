@@ -105,7 +105,7 @@ const choices: readonly (readonly [string, ByVerdict])[] = [
   ['lights.connector', { pass: ['clean and whole'], advisory: ['dull pins', 'cable pulled from its grip', 'green or pitted pins'], fail: ['bent or burnt pins', 'body or latch broken'] }],
   ['lights.to-be-seen', { pass: ['clear of the boat', 'hidden by the boat, light board used'], fail: ['partly hidden', 'hidden'] }],
   ['lights.mounting', { pass: ['firm and sealed'], advisory: ['bracket rusted', 'seal open', 'loose'], fail: ['hanging by its wires'] }],
-  ['lights.number-plate', { pass: ['readable and held', 'not called for here'], advisory: ['dirty or bent'], fail: ['hidden by the boat', 'missing'] }],
+  ['lights.number-plate', { pass: ['readable and held'], 'not applicable': ['not called for here'], advisory: ['dirty or bent'], fail: ['hidden by the boat', 'missing'] }],
   ['lights.wiring-run', { pass: ['clipped and whole'], advisory: ['hanging', 'cover cracked'], fail: ['chafed or frayed', 'pinched', 'bare conductor'] }],
   ['lights.wiring-joints', { pass: ['sealed'], advisory: ['taped or twisted', 'clip-on taps', 'green with corrosion'], fail: ['loose'] }],
   ['lights.wiring-entries', { pass: ['grommets in place', 'no entries into metal'], advisory: ['grommet missing'], fail: ['cut into by the edge'] }],

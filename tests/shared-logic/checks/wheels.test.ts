@@ -78,8 +78,8 @@ const cases: readonly Case[] = [
   { states: 'without a placard it cannot be worked out', check: 'wheels.pressure', values: { pressure: 345_000 }, outcome: 'placard not known', verdict: 'not seen' },
 
   { states: 'none missing, none loose passes', check: 'wheels.nuts', values: { missing: 0, loose: 0 }, outcome: 'all tight', verdict: 'pass' },
-  { states: 'one loose fails', check: 'wheels.nuts', values: { missing: 0, loose: 1 }, outcome: 'one', verdict: 'fail', by: 'before next trip' },
-  { states: 'one missing fails', check: 'wheels.nuts', values: { missing: 1, loose: 0 }, outcome: 'one', verdict: 'fail', by: 'before next trip' },
+  { states: 'one loose fails', check: 'wheels.nuts', values: { missing: 0, loose: 1 }, outcome: 'one', verdict: 'fail', by: 'before it is towed' },
+  { states: 'one missing fails', check: 'wheels.nuts', values: { missing: 1, loose: 0 }, outcome: 'one', verdict: 'fail', by: 'before it is towed' },
   { states: 'one missing and one loose: not to be towed', check: 'wheels.nuts', values: { missing: 1, loose: 1 }, outcome: 'several', verdict: 'fail', by: 'before it is towed' },
   { states: 'only the missing counted: open', check: 'wheels.nuts', values: { missing: 0 }, outcome: undefined, verdict: 'not seen' },
 

@@ -39,7 +39,7 @@ export const afterUseWords: StationCheckWords = {
     outcomes: {
       'chocked, brake off': { option: 'Chocked, brake off', because: 'The rig is chocked with its brakes released.' },
       'brake left on': { option: 'Brake left on', because: 'The brake is left on in storage.', remedy: 'Chock the wheels and release it; look at the brakes at the next service.' },
-      'nothing holds it': { option: 'Nothing holds it', because: 'Neither chock nor brake holds the rig.', remedy: 'Chock the wheels both ways.' },
+      'nothing holds it': { option: 'Nothing holds it', because: 'Neither chock nor brake holds the rig.', remedy: 'Chock the wheels both ways, now.', consequence: 'A rig that nothing holds rolls off, onto whoever stands below.' },
     },
   },
   'after-use.lights': {
@@ -47,7 +47,7 @@ export const afterUseWords: StationCheckWords = {
     question: 'Are lamps and plug rinsed, dried and the contacts greased?',
     how: 'Look into the plug for green or white on the pins, and through the lenses for water.',
     criterion: 'Rinsed, dry, contacts lightly greased; plug parked in a holder.',
-    consequence: 'Green contacts are the commonest cause of dark lamps.',
+    consequence: 'Wet lamps and green or battered plugs are the commonest cause of dark lamps.',
     outcomes: {
       'rinsed, plug greased': { option: 'Rinsed, plug greased', because: 'Lamps are rinsed and the plug is greased.' },
       'plug dry and green': { option: 'Plug corroded', because: 'The pins of the plug are corroded.', remedy: 'Clean and grease them before the next trip.' },

@@ -15,7 +15,7 @@ export const axleBeamWords: StationCheckWords = {
     question: 'Is the axle beam straight and sound?',
     how: 'Sight along it from the side and below. A slight bow upwards in the middle is made so; a bow downwards or backwards is a bend. Scrape scale near brackets and inside open ends.',
     criterion: 'Straight, without crack, fracture or loss of wall.',
-    consequence: 'A bent axle eats tyres; a cracked one drops the trailer on the road.',
+    consequence: 'A bent axle eats tyres; one cracked or thinned by rust drops the trailer on the road.',
     outcomes: {
       sound: { option: 'Straight and sound', because: 'The axle beam is straight and sound.' },
       'surface rust': { option: 'Surface rust', because: 'The axle beam has surface rust.', remedy: 'Clean and coat it at the next service.' },
@@ -49,7 +49,7 @@ export const axleBeamWords: StationCheckWords = {
       sound: { option: 'Firm', because: 'The axle is held firmly.' },
       'bolts rusted': { option: 'Bolts rusted', because: 'The mounting bolts are rusted.', remedy: 'Renew the bolts one by one at the next service, to the maker’s torque.' },
       'bolts loose': { option: 'Bolts loose', because: 'Mounting bolts are loose.', remedy: 'Square the axle and torque the bolts before it is towed.' },
-      'has shifted': { option: 'Has shifted', because: 'The axle has shifted in its clamps.', remedy: 'Set it back square, torque the clamps, and check the coupling load again.' },
+      'has shifted': { option: 'Has shifted', because: 'The axle has shifted in its clamps.', remedy: 'Set it back square and torque the clamps before it is towed; check the coupling load again.' },
       cracked: { option: 'Bracket or weld cracked', because: 'A bracket or weld of the axle is cracked.', remedy: 'Do not tow it. Have it repaired as the frame maker allows.' },
     },
   },

@@ -6,7 +6,7 @@ export const leafSpringWords: StationCheckWords = {
     question: 'Are all leaves whole and in line?',
     how: 'Wire-brush the edges and look along each leaf, closest at the centre bolt and the clips. A crack shows as a rust line across the leaf.',
     criterion: 'Every leaf whole and in its place, centre bolt whole.',
-    consequence: 'A broken main leaf lets the axle swing back into the mudguard.',
+    consequence: 'A broken or shifted spring lets the axle swing back into the mudguard; a tired one throws its load on the others.',
     outcomes: {
       sound: { option: 'Whole and in line', because: 'All leaves are whole and in line.' },
       'surface rust': { option: 'Surface rust', because: 'The spring has surface rust.', remedy: 'Clean and oil or coat it at the next service.' },

@@ -22,7 +22,7 @@ export const torsionAndCoilWords: StationCheckWords = {
     consequence: 'Rust inside the tube squeezes the rubber out and then lets the arm drop.',
     outcomes: {
       sound: { option: 'Sound', because: 'Rubber and tube end are sound.' },
-      perished: { option: 'Perished', because: 'The rubber is perished.', remedy: 'Watch the arm’s angle and plan a new axle.' },
+      perished: { option: 'Perished', because: 'The rubber is perished.', remedy: 'Measure the arm’s angle within a month, and plan a new axle.' },
       'working out of the tube': { option: 'Working out of the tube', because: 'The rubber is working out of the tube.', remedy: 'Renew the axle before the next trip.' },
       'tube rusted at its end': { option: 'Tube end rusted or bulged', because: 'The tube’s end is bulged or eaten by rust.', remedy: 'Renew the axle before the next trip.' },
     },
@@ -32,7 +32,7 @@ export const torsionAndCoilWords: StationCheckWords = {
     question: 'Is the coil whole and in its seat?',
     how: 'Look at the last turn at top and bottom, where springs break, and compare the height with the other side.',
     criterion: 'Whole, seated, not raised by spacers.',
-    consequence: 'A broken coil can cut the tyre.',
+    consequence: 'A broken coil can cut the tyre; a tired one throws its load on the others.',
     outcomes: {
       sound: { option: 'Whole and seated', because: 'The spring is whole and seated.' },
       'surface rust': { option: 'Surface rust', because: 'The spring has surface rust.', remedy: 'Clean and coat it at the next service.' },

@@ -21,7 +21,7 @@ export const actuatorWords: StationCheckWords = {
     question: 'Does the actuator slide freely, damped, and without leaking?',
     how: 'Push it in and let it come out; look for shake at the coupling, wet at the master cylinder, and rust at welds and pins.',
     criterion: 'Free, damped, without much shake; dry; no crack.',
-    consequence: 'A stiff slide does not brake; an undamped one jerks.',
+    consequence: 'A slide that is stiff or a cylinder that leaks does not brake; an undamped one jerks; a cracked body lets the coupling go.',
     outcomes: {
       'free and firm': { option: 'Free and firm', because: 'The actuator slides freely, damped and firm.' },
       'dry or stiff': { option: 'Dry or stiff', because: 'The slide is dry or stiff.', remedy: 'Clean and grease it as the maker says before the next trip.' },

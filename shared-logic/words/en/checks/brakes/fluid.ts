@@ -9,9 +9,9 @@ export const brakeFluidWords: StationCheckWords = {
     consequence: 'Falling fluid is a leak or worn linings; air in the line is no brake.',
     outcomes: {
       'at the mark': { option: 'At the mark', because: 'The fluid stands at the mark.' },
-      'too full': { option: 'Too full', because: 'The reservoir is too full.', remedy: 'Draw it down to the mark: warm fluid needs room.' },
+      'too full': { option: 'Too full', because: 'The reservoir is too full.', remedy: 'Draw it down to the mark: warm fluid needs room.', consequence: 'Warm fluid that has no room keeps the brakes on.' },
       low: { option: 'Low', because: 'The fluid is low.', remedy: 'Look for the leak and at the linings, then top up with the grade on the cap.' },
-      'vent blocked or cap leaking': { option: 'Vent blocked or cap leaking', because: 'The cap’s vent is blocked, or the cap lets water in.', remedy: 'Renew the cap and look at the fluid for water.' },
+      'vent blocked or cap leaking': { option: 'Vent blocked or cap leaking', because: 'The cap’s vent is blocked, or the cap lets water in.', remedy: 'Renew the cap and look at the fluid for water.', consequence: 'A blocked vent keeps the brakes on or lets them suck air; a leaking cap lets water in.' },
       empty: { option: 'Empty', because: 'The reservoir is empty.', remedy: 'Do not tow it. Find the leak, fill and bleed.' },
     },
   },
@@ -26,7 +26,7 @@ export const brakeFluidWords: StationCheckWords = {
       dark: { option: 'Dark', because: 'The fluid is dark.', remedy: 'Change it within a month.' },
       'cloudy or milky': { option: 'Cloudy or milky', because: 'The fluid is cloudy: there is water in it.', remedy: 'Flush and refill, find where water gets in, and look at the cylinders.' },
       'rust or dirt in it': { option: 'Rust or dirt in it', because: 'There is rust or dirt in the fluid.', remedy: 'Flush and refill, and inspect cylinders and lines.' },
-      'grades mixed': { option: 'Grades mixed', because: 'Silicone and glycol fluid have been mixed.', remedy: 'Flush it all, renew the rubber parts, refill with one grade.' },
+      'grades mixed': { option: 'Grades mixed', because: 'Silicone and glycol fluid have been mixed.', remedy: 'Flush it all, renew the rubber parts, refill with one grade.', consequence: 'Silicone and glycol fluid do not mix: water gathers in pockets, and the brake goes soft.' },
     },
   },
   'brakes.fluid-boiling-point': {
@@ -67,7 +67,7 @@ export const brakeFluidWords: StationCheckWords = {
     question: 'Are the brakes rinsed with fresh water after every launch?',
     how: 'Look for the hose connection and nozzles in drum or by disc; run water and see it come out at each wheel. Ask what is done.',
     criterion: 'Flushed with fresh water after each use.',
-    consequence: 'Salt left in a drum takes springs, adjusters and cylinders within a season or two.',
+    consequence: 'Salt left in a brake takes springs, pins and cylinders within a season or two.',
     outcomes: {
       'fitted and used': { option: 'Flushing kit, used', because: 'A flushing kit is fitted and used.' },
       'rinsed by hose each time': { option: 'Rinsed by hose each time', because: 'The brakes are rinsed by hose each time.' },

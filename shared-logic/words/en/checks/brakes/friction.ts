@@ -5,13 +5,13 @@ export const frictionWords: StationCheckWords = {
     title: 'Lining',
     question: 'How thick is the lining at its thinnest?',
     how: 'Through the inspection hole or with the wheel off: measure bonded lining over its shoe or plate, riveted lining over the rivet heads, at the worst place.',
-    criterion: 'Bonded: more than 3 mm (1/8 in) passes, under 1.6 mm (1/16 in) fails. Riveted, over the heads: more than 1.5 mm passes, under 0.8 mm (1/32 in) fails.',
+    criterion: 'Bonded: more than 3 mm passes, from there down to 1.6 mm (1/16 in) is an advisory, less fails. Riveted, over the heads: more than 1.5 mm passes, down to 0.8 mm (1/32 in) is an advisory, less fails.',
     consequence: 'Metal on metal ruins drum or disc and hardly brakes.',
     caution: 'Brake dust can hold asbestos: do not blow it out. Trailer on stands, wheels chocked.',
     fields: { thickness: { label: 'Thinnest lining' }, fixing: { label: 'Fixed by', hint: 'Bonded is assumed when left empty.', options: { bonded: 'Bonding', riveted: 'Rivets' } } },
     outcomes: {
       thick: { because: 'Lining {thickness}.' },
-      low: { because: 'Lining {thickness}: still over {least}, but worth renewing from {renew}.', remedy: 'Renew the linings of the axle at the next service.' },
+      low: { because: 'Lining {thickness}: not below the {least} asked, but worth renewing at {renew} or less.', remedy: 'Renew the linings of the axle at the next service.' },
       below: { because: 'Lining {thickness}; at least {least} is asked.', remedy: 'Renew the linings of the axle before it is towed.' },
     },
   },
@@ -37,7 +37,7 @@ export const frictionWords: StationCheckWords = {
     question: 'What do both faces of the disc look like?',
     how: 'Turn the wheel and look at the outer face through the wheel, the inner one by mirror.',
     criterion: 'Clean bright bands on both faces. Flash rust from standing wears off.',
-    consequence: 'A pitted face eats pads; an unused one means a stuck caliper.',
+    consequence: 'A pitted face eats pads; a cracked disc breaks; an unused face means a stuck caliper.',
     outcomes: {
       'clean and smooth': { option: 'Clean and smooth', because: 'Both faces are clean and smooth.' },
       'flash rust': { option: 'Flash rust', because: 'Only flash rust from standing.' },
@@ -69,7 +69,7 @@ export const frictionWords: StationCheckWords = {
     question: 'What do drum, springs and adjuster look like?',
     how: 'Drum off: look at the track, the return springs, the adjuster’s thread and the back plate.',
     criterion: 'Smooth and dry; springs whole, adjuster turning; no grease or oil.',
-    consequence: 'A rusted adjuster lets the travel grow until nothing is left.',
+    consequence: 'A greased or cracked drum hardly brakes; a rusted adjuster lets the travel grow until nothing is left.',
     caution: 'Brake dust can hold asbestos: do not blow it out. Return springs fly: wear glasses.',
     outcomes: {
       'clean and smooth': { option: 'Clean and smooth', because: 'Drum and shoe gear are clean and sound.' },

@@ -50,7 +50,7 @@ export const brakeHydraulicWords: StationCheckWords = {
     question: 'Is the wheel cylinder dry and free?',
     how: 'Drum off: lift the boot’s edge; a film is damp, a drop is a leak. A helper presses gently while you watch both pistons.',
     criterion: 'Both pistons move and come back; no leak.',
-    consequence: 'Fluid on the shoes is no brake.',
+    consequence: 'A seized piston, or fluid on the shoes, is no brake.',
     outcomes: {
       'dry and free': { option: 'Dry and free', because: 'The wheel cylinder is dry and free.' },
       'damp under the boot': { option: 'Damp under the boot', because: 'The cylinder is damp under its boot.', remedy: 'Renew the cylinder before the next trip.' },

@@ -37,7 +37,7 @@ export const seatingWords: StationCheckWords = {
     question: 'Do the bunks or rollers carry the hull as far as the transom?',
     how: 'Measure from the end of the last support to the transom.',
     criterion: 'The last support ends at the transom; up to 50 mm short passes (common practice).',
-    consequence: 'An unsupported transom with an engine on it bends the bottom: the boat porpoises ever after.',
+    consequence: 'An unsupported transom with an engine on it bends the bottom, and the boat no longer runs as it did.',
     fields: { support: { label: 'Last support', options: { 'reaches the transom': 'Reaches the transom', 'ends short': 'Ends short of it', 'no boat on the trailer': 'No boat on the trailer' } }, overhang: { label: 'Short by' } },
     outcomes: {
       supported: { because: 'The supports reach the transom.' },

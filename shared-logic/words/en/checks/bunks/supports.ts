@@ -76,7 +76,7 @@ export const supportWords: StationCheckWords = {
     outcomes: {
       'set and locked': { option: 'Set and locked', because: 'The support is set and locked.' },
       'fixed, no adjuster': { option: 'Fixed', because: 'The support is fixed and has no adjuster.' },
-      seized: { option: 'Seized', because: 'The adjuster is seized.', remedy: 'Free it within a year; it cannot be set to another hull.' },
+      seized: { option: 'Seized', because: 'The adjuster is seized.', remedy: 'Free it within a year; it cannot be set to another hull.', consequence: 'The support cannot be set to the hull, nor to another one.' },
       'slips or creeps': { option: 'Slips or creeps', because: 'The support has slipped in its clamp.', remedy: 'Set it again and renew the bolts before it is towed.' },
     },
   },
@@ -100,7 +100,7 @@ export const supportWords: StationCheckWords = {
     question: 'What has this support left on the hull?',
     how: 'Look and feel beside and behind the support; with the boat off, look at the whole track.',
     criterion: 'Scuffs pass. Dents, hard spots or cracks show that the support is wrong.',
-    consequence: 'What the trailer presses in, a buyer of the boat pays for.',
+    consequence: 'What the support presses into the hull is paid for in a repair, or in the price of the boat.',
     outcomes: {
       none: { option: 'None', because: 'The support has left no marks.' },
       scuffs: { option: 'Scuffs', because: 'The support has left light scuffs.' },

@@ -13,7 +13,7 @@ export const couplerBallWords: StationCheckWords = {
     fields: { socket: { label: 'Size marked on the coupler' }, ball: { label: 'Size marked on the ball', hint: 'Left empty, the ball entered for this rig is taken.' } },
     outcomes: {
       matches: { because: 'Coupler {socket}, ball {ball}: they match.' },
-      'small for the class': { because: 'Coupler and ball match at {ball}, but a trailer of this rating needs {least} or more.', remedy: 'Fit the larger coupler and ball, or have the maker confirm this one.' },
+      'small for the class': { because: 'Coupler and ball match at {ball}, but a trailer of this rating needs {least} or more.', remedy: 'Fit the larger coupler and ball, or have the maker confirm this one.', consequence: 'A small ball and coupler are made for a lighter trailer than this one may be.' },
       'ball slightly small': { because: 'Coupler {socket}, ball {ball}: close, but not the same size.', remedy: 'Fit the ball marked for this coupler before it is towed.' },
       'ball too small': { because: 'Coupler {socket}, ball {ball}: the ball is too small and can jump out.', remedy: 'Fit the right ball before it is towed.' },
       'ball too large': { because: 'Coupler {socket}, ball {ball}: the ball is too large to seat.', remedy: 'Fit the right ball before it is towed.' },
@@ -30,7 +30,7 @@ export const couplerBallWords: StationCheckWords = {
     outcomes: {
       'as new': { because: '{measured} measured on a {nominal} ball, smooth; the limit is {least}.' },
       marked: { because: '{measured} measured on a {nominal} ball, but its surface is marked.', remedy: 'Renew the ball before the next trip; look at the socket too.' },
-      worn: { because: '{measured} measured: below a new ball ({fresh}), above the limit ({least}).', remedy: 'Renew the ball soon and measure again before the next trip.' },
+      worn: { because: '{measured} measured: below a new ball ({fresh}), above the limit ({least}).', remedy: 'Measure it again before the next trip, and plan a new ball.' },
       'worn out': { because: '{measured} measured on a {nominal} ball: worn by {wear}, below the limit of {least}.', remedy: 'Renew the ball before it is towed; inspect the socket.' },
       'size unknown': { because: '{measured} measured, but wear cannot be worked out, because the size of the ball when new is not known.' },
     },

@@ -21,10 +21,10 @@ export const couplerHeadWords: StationCheckWords = {
     question: 'Is the coupler free of cracks, bends, deep corrosion and welded repairs?',
     how: 'Brush off dirt. Look at the socket, the neck, the bolt holes and underneath with a lamp and mirror.',
     criterion: 'No crack, distortion, significant corrosion or welded repair.',
-    consequence: 'A cracked coupler breaks without warning under load.',
+    consequence: 'A coupler that is cracked, bent, worn or eaten away breaks or lets go of the ball under load.',
     outcomes: {
       sound: { option: 'Sound', because: 'The coupler body is sound.' },
-      'surface rust': { option: 'Surface rust', because: 'There is surface rust on the coupler, without loss of metal.', remedy: 'Clean, prime and grease it at the next service.' },
+      'surface rust': { option: 'Surface rust', because: 'There is surface rust on the coupler, without loss of metal.', remedy: 'Clean, prime and grease it at the next service.', consequence: 'Surface rust left alone becomes loss of metal.' },
       'worn socket': { option: 'Socket worn', because: 'The socket is visibly worn or scored.', remedy: 'Measure or renew it before the next trip; never grease over wear.' },
       'deep corrosion': { option: 'Deep corrosion', because: 'Corrosion has eaten into the coupler.', remedy: 'Renew the coupler before it is towed.' },
       bent: { option: 'Bent', because: 'The coupler is bent or distorted.', remedy: 'Renew the coupler and inspect the tongue before it is towed.' },
@@ -41,7 +41,7 @@ export const couplerHeadWords: StationCheckWords = {
     outcomes: {
       tight: { option: 'Tight', because: 'The coupler is tight on the tongue.' },
       'rusted bolts': { option: 'Bolts rusted', because: 'The coupler bolts are rusted.', remedy: 'Renew the bolts, of the same grade, before the next trip.' },
-      'bolt loose': { option: 'Bolt loose', because: 'A coupler bolt is loose.', remedy: "Renew bolt and nut, tighten to the maker's torque, look for elongated holes." },
+      'bolt loose': { option: 'Bolt loose', because: 'A coupler bolt is loose.', remedy: 'Renew bolt and nut and tighten to the maker’s torque before it is towed; look for elongated holes.' },
       'bolt missing': { option: 'Bolt missing', because: 'A coupler bolt is missing.', remedy: 'Fit all bolts, of the right grade, before it is towed.' },
       'weld cracked': { option: 'Weld cracked', because: 'The weld between coupler and tongue is cracked.', remedy: 'Do not tow it: have a qualified welder repair it as the maker allows.' },
     },
@@ -93,7 +93,7 @@ export const couplerHeadWords: StationCheckWords = {
       'slight play': { option: 'Slight play', because: 'The coupling has slight play.', remedy: 'Grease it, and watch the play at the next service.' },
       'clear play': { option: 'Clear play', because: 'The coupling has clear play up and down.', remedy: 'Renew the bushes or rollers before it is towed.' },
       'will not slide': { option: 'Will not slide', because: 'The coupling will not slide: the brakes cannot work.', remedy: 'Free or renew it before it is towed.' },
-      'gaiter torn': { option: 'Gaiter torn', because: 'The rubber gaiter is torn.', remedy: 'Renew the gaiter and clean the shaft at the next service.' },
+      'gaiter torn': { option: 'Gaiter torn', because: 'The rubber gaiter is torn.', remedy: 'Renew the gaiter and clean the shaft at the next service.', consequence: 'Water and grit get in and wear the slide.' },
     },
   },
   'coupler.folding-tongue': {
@@ -101,7 +101,7 @@ export const couplerHeadWords: StationCheckWords = {
     question: 'If the tongue folds or comes off, are hinge and pins tight and secured?',
     how: 'Shake the tongue across. Look at hinge, pins, clips and the welds round them.',
     criterion: 'Pins seated and secured by a clip, no play, no cracks.',
-    consequence: 'A pin that works out lets the tongue swing away.',
+    consequence: 'A tongue that comes unpinned or breaks at its hinge swings away.',
     outcomes: {
       'not fitted': { option: 'Does not fold', because: 'The tongue is in one piece.' },
       tight: { option: 'Tight and pinned', because: 'The folding tongue is tight and its pins are secured.' },
@@ -115,7 +115,7 @@ export const couplerHeadWords: StationCheckWords = {
     question: 'Does the jack lift, hold and stow clear of the ground?',
     how: 'Wind it up and down under load, swing it up, pull the pin, and shake it in its clamp.',
     criterion: 'It lifts and holds, the pin locks both ways, and it stows well clear of the road.',
-    consequence: 'A jack that slips drops the tongue on a foot; one that hangs low tears off on the road.',
+    consequence: 'A jack that slips or fails drops the tongue on a foot; one that hangs low tears off on the road.',
     caution: 'Chock the wheels first. Never put hands or feet under a tongue held by the jack alone.',
     outcomes: {
       'works and stows': { option: 'Works and stows', because: 'The jack works and stows clear.' },

@@ -21,7 +21,7 @@ export const frameCoatingWords: StationCheckWords = {
     question: 'What is the paint like over the frame as a whole?',
     how: 'Look dry and in daylight; press blisters; look at edges and welds apart from faces.',
     criterion: 'Whole, or only chalked or scratched on top. Lifting or blistered paint means rust below.',
-    consequence: 'Under lifting paint salt water stays and eats.',
+    consequence: 'Where paint is broken or lifts, salt water gets to the steel and stays.',
     outcomes: {
       whole: { option: 'Whole', because: 'The paint is whole.' },
       'chalked or scratched': { option: 'Chalked or scratched', because: 'The paint is chalked or scratched.', remedy: 'Touch it up within a year.' },

@@ -63,12 +63,12 @@ export const frameStructureWords: StationCheckWords = {
     question: 'Has the frame been repaired by welding, and how?',
     how: 'Look for plates, grinder marks, differing paint and bare welds on zinc. Ask for the invoice.',
     criterion: "Repairs only as the maker allows; no plate or filler over rust; the coating made good.",
-    consequence: 'A poor repair moves the crack, or hides one.',
+    consequence: 'A poor repair moves the crack, or hides what is left below.',
     outcomes: {
       'none seen': { option: 'None seen', because: 'No welded repair was seen.' },
       'proper, with papers': { option: 'Proper, with papers', because: 'A repair is properly made, and its papers were seen.' },
       'proper, no papers': { option: 'Looks proper, no papers', because: 'A repair looks proper, but there are no papers.', remedy: 'Ask who did it and whether the maker allows it.' },
-      'coating not made good': { option: 'Coating not made good', because: 'The coating over a repair was not made good.', remedy: 'Coat it within a month: on zinc at least 100 µm of zinc-rich repair.' },
+      'coating not made good': { option: 'Coating not made good', because: 'The coating over a repair was not made good.', remedy: 'Coat it within a month: on zinc at least 100 µm of zinc-rich repair.', consequence: 'Bare metal beside a weld rusts first.' },
       'poor or makeshift': { option: 'Poor or makeshift', because: 'A repair is poor or makeshift.', remedy: "Do not tow it: have it done again by the maker's instructions." },
       'plate over rust': { option: 'Plate over rust', because: 'A plate has been welded over rusted metal.', remedy: 'Do not tow it: cut it out and renew the member.' },
     },
@@ -78,7 +78,7 @@ export const frameStructureWords: StationCheckWords = {
     question: 'Is there fresh paint, undercoat or filler that may hide rust?',
     how: 'Compare shine and colour; tap; use a magnet on steel: filler does not hold it.',
     criterion: 'Nothing covers the structure that may hide its state; filler over corrosion is rejected.',
-    consequence: 'A buyer pays for a frame nobody has seen.',
+    consequence: 'Nobody can say what the frame under it still carries.',
     outcomes: {
       'nothing hidden': { option: 'Nothing hidden', because: 'No fresh coating or filler was found.' },
       'fresh paint or undercoat': { option: 'Fresh paint or undercoat', because: 'Fresh paint or undercoat hides the metal; its state was not seen.', remedy: 'Ask what is under it; scrape samples or measure the wall before relying on it.' },

@@ -10,8 +10,8 @@ export const hubBearingWords: StationCheckWords = {
     outcomes: {
       dry: { option: 'Dry', because: 'No oil or grease behind the wheel.' },
       'old trace, dry': { option: 'Old trace, dry now', because: 'There is an old, dry trace of lubricant behind the wheel.', remedy: 'Clean it off, look again after the next trip, and renew the seal at the next service.' },
-      'on the wheel': { option: 'Fresh, on the wheel', because: 'Fresh lubricant on the inside of the wheel: the seal has failed.', remedy: 'Renew the seal, inspect the bearings and the spindle’s seal seat.' },
-      'on the brake': { option: 'On the brake', because: 'Lubricant has reached the brake.', remedy: 'Renew the seal and the linings of both brakes on that axle, clean drum or disc.' },
+      'on the wheel': { option: 'Fresh, on the wheel', because: 'Fresh lubricant on the inside of the wheel: the seal has failed.', remedy: 'Renew the seal and inspect the bearings and the spindle’s seal seat before it is towed.' },
+      'on the brake': { option: 'On the brake', because: 'Lubricant has reached the brake.', remedy: 'Renew the seal and the linings of both brakes on that axle, and clean drum or disc, before it is towed.' },
     },
   },
   'hubs.end-play': {
@@ -76,7 +76,7 @@ export const hubBearingWords: StationCheckWords = {
     question: 'Is the dust cap or bearing protector tight and whole?',
     how: 'Try it by hand. On a sprung protector press the piston’s edge: it should stand slightly proud and rock.',
     criterion: 'Tight, whole, and the piston of a protector standing proud.',
-    consequence: 'An open hub takes in water at the first launching.',
+    consequence: 'A hub that is open or short of grease takes in water at the first launching.',
     outcomes: {
       tight: { option: 'Tight and whole', because: 'The cap is tight and whole.' },
       'piston sunk in': { option: 'Piston sunk in', because: 'The protector’s piston has sunk in: it is short of grease.', remedy: 'Grease by hand until the piston moves, no further; look for the leak.' },

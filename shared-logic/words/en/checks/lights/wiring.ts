@@ -21,7 +21,7 @@ export const wiringWords: StationCheckWords = {
     question: 'Are the joints sealed and sound?',
     how: 'Tug each joint; look into open ones for green and white.',
     criterion: 'Soldered or crimped, and sealed with lined heat-shrink.',
-    consequence: 'Salt water creeps along the strands for feet from one open joint.',
+    consequence: 'Salt water creeps along the strands for feet from one open joint; a loose one goes dark on the road.',
     outcomes: {
       sealed: { option: 'Sealed', because: 'The joints are sealed.' },
       'taped or twisted': { option: 'Taped or twisted', because: 'Joints are only twisted or taped.', remedy: 'Renew them with sealed crimps within a month.' },

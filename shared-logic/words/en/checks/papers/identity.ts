@@ -6,7 +6,7 @@ export const paperIdentityWords: StationCheckWords = {
     question: 'Is the identification plate there, and can it be read?',
     how: 'Look on the tongue and on the left front of the frame. Wipe off dirt and salt; read it whole under a raking light.',
     criterion: 'The plate is fixed, original and readable. One that is missing, unreadable or plainly altered is a defect of identity.',
-    consequence: 'Without a plate neither the maker, the ratings nor the owner can be proved; insurance and resale suffer.',
+    consequence: 'Without a readable, genuine plate neither the maker, the ratings nor the owner can be proved; insurance and resale suffer.',
     outcomes: {
       legible: { option: 'Legible', because: 'The identification plate is in place and legible.' },
       'hard to read': { option: 'Hard to read', because: 'The identification plate is hard to read.', remedy: 'Clean it, photograph what can be read, and ask the maker for a copy.' },
@@ -19,7 +19,7 @@ export const paperIdentityWords: StationCheckWords = {
     question: 'Does the number on the frame agree with the papers, character by character?',
     how: 'Read the number from the plate and from the stamping on the frame, then hold the papers beside them. Compare O with 0, I with 1, S with 5.',
     criterion: 'Plate, stamping and papers show one and the same number.',
-    consequence: 'A number that differs can mean a wrong plate, a rebuilt trailer or a stolen one.',
+    consequence: 'A number that differs or is missing can mean a wrong plate, a rebuilt trailer or a stolen one.',
     outcomes: {
       matches: { option: 'Matches', because: 'Plate, frame and papers show the same number.' },
       differs: { option: 'Differs', because: 'The number on the rig differs from the papers.', remedy: 'Do not buy or tow it until the authority has cleared the number.' },
@@ -32,7 +32,7 @@ export const paperIdentityWords: StationCheckWords = {
     question: 'Do the papers name the person who offers or brings the rig?',
     how: 'Read title, registration or bill of sale. Look for a lien or finance entry.',
     criterion: 'The papers name the present owner and show no open lien.',
-    consequence: 'A buyer may pay for a rig that a lender can take back.',
+    consequence: 'A buyer may pay somebody who cannot sell, or pay for a rig that a lender can take back.',
     outcomes: {
       agrees: { option: 'Agrees', because: 'The papers name the present owner.' },
       'another name': { option: 'Another name', because: 'The papers name somebody else.', remedy: 'Ask for the chain of sale in writing, or written authority to sell.' },
@@ -45,7 +45,7 @@ export const paperIdentityWords: StationCheckWords = {
     question: 'Is the registration plate in place, readable and current?',
     how: 'Read plate and sticker, compare with the registration paper. See that the plate is fixed and not hidden by the hull, the drive or the lamp board.',
     criterion: 'The plate is fixed, readable, belongs to this trailer and is in date, where local law asks for one.',
-    consequence: 'A rig without a valid plate is stopped on the road and may be uninsured.',
+    consequence: 'A rig without a valid, readable plate is stopped on the road and may be uninsured.',
     outcomes: {
       'current and matching': { option: 'Current and matching', because: 'The registration plate is in place, current and belongs to this trailer.' },
       'hard to read': { option: 'Hard to read', because: 'The registration plate is damaged, dirty or hidden.', remedy: 'Clean, move or renew the plate.' },
@@ -60,7 +60,7 @@ export const paperIdentityWords: StationCheckWords = {
     question: 'If the trailer works for hire or trade, when was its yearly inspection?',
     how: 'Ask for the inspection report or find the sticker. A trailer used only in private is answered as such.',
     criterion: 'A commercial trailer has been inspected within the last 12 months (federal benchmark; it does not bind a private owner).',
-    consequence: 'A commercial trailer without a current inspection is put out of service at the roadside.',
+    consequence: 'A commercial trailer without a current inspection can be put out of service at the roadside.',
     fields: {
       record: { label: 'Inspection record', options: { seen: 'Record seen', 'no record': 'No record', 'not commercial': 'Not a commercial trailer' } },
       inspected: { label: 'Inspected on' },

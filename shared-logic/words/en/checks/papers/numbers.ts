@@ -11,7 +11,7 @@ export const paperNumberWords: StationCheckWords = {
     question: 'Which identification number does the trailer carry?',
     how: 'Read it from the plate or the frame, not from the papers. Seventeen characters; the letters I, O and Q are never used.',
     criterion: 'Seventeen characters whose ninth agrees with the check-digit sum, where the trailer was built for North America. Elsewhere no check digit is required. A bad digit is a query: it is most often a misreading.',
-    consequence: 'A number that does not add up was misread, mistyped or is not the true one.',
+    consequence: 'A number that is missing or does not add up was misread, mistyped or is not the true one: identity and title stay in doubt.',
     fields,
     outcomes: {
       valid: { because: '{number}: seventeen characters, and the check digit agrees. This proves neither title nor rating.' },

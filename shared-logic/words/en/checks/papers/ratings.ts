@@ -6,7 +6,7 @@ export const paperRatingWords: StationCheckWords = {
     question: "Is the maker's rating plate there, with maximum mass and axle ratings?",
     how: 'Find the plate or label that gives the maximum mass and each axle rating. Photograph it. Enter the figures with the rig.',
     criterion: "The maker's maximum mass and axle ratings can be read. The plate decides: no sum ever raises a rating.",
-    consequence: 'Without a rating nobody can say whether the rig is overloaded.',
+    consequence: 'Without ratings to rely on nobody can say whether the rig is overloaded.',
     outcomes: {
       legible: { option: 'Legible', because: 'The rating plate is in place and legible.' },
       'partly legible': { option: 'Partly legible', because: 'Some figures of the rating plate cannot be read.', remedy: 'Get the missing figures from the maker in writing.' },
@@ -23,7 +23,7 @@ export const paperRatingWords: StationCheckWords = {
     fields: { condition: { label: 'Placard', options: { legible: 'Legible', unreadable: 'Unreadable', missing: 'Missing' } }, cargo: { label: 'Greatest cargo on the placard' } },
     outcomes: {
       legible: { because: 'The placard is in place and legible.' },
-      'cargo too high': { because: 'The placard allows {cargo} of cargo, but rating less unladen mass leaves {capacity}.', remedy: 'Load by the smaller figure; ask the maker which is right.' },
+      'cargo too high': { because: 'The placard allows {cargo} of cargo, but rating less unladen mass leaves {capacity}.', remedy: 'Load by the smaller figure; ask the maker which is right.', consequence: 'Loaded by its placard, the trailer goes over its rating.' },
       unreadable: { because: 'The placard cannot be read.', remedy: 'Ask the maker for a new placard; take tyre size and pressure from the sidewall meanwhile.' },
       missing: { because: 'There is no tyre and loading placard.', remedy: 'Ask the maker for a placard; take tyre size and pressure from the sidewall meanwhile.' },
     },

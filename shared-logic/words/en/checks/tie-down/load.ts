@@ -46,7 +46,7 @@ export const tieDownLoadWords: StationCheckWords = {
     question: 'Are cover, canvas and tops fit for the road?',
     how: 'Try seams, straps and poles by hand against the wind.',
     criterion: 'A cover made for towing, tight; or none. Canvas and tops down and tied.',
-    consequence: 'A cover that flogs tears off, polishes the gelcoat and blinds the driver behind.',
+    consequence: 'Cover or canvas that flogs tears off, polishes the gelcoat and blinds the driver behind.',
     outcomes: {
       'none, nothing to blow': { option: 'None, nothing to blow', because: 'No cover is on, and nothing can blow.' },
       'made for the road, tight': { option: 'Made for the road, tight', because: 'The cover is made for the road and tight.' },
@@ -77,7 +77,7 @@ export const tieDownLoadWords: StationCheckWords = {
       'out, hull drained': { option: 'Out, drained', because: 'The plug is out and the hull is drained.' },
       'in, hull dry': { option: 'In, hull dry', because: 'The plug is in and the hull is dry.' },
       'water in the hull': { option: 'Water in the hull', because: 'There is water in the hull.', remedy: 'Drain it before it is towed.' },
-      'plug missing': { option: 'Plug missing', because: 'The drain plug is missing.', remedy: 'Put a plug with the keys before the next launch.' },
+      'plug missing': { option: 'Plug missing', because: 'The drain plug is missing.', remedy: 'Put a plug with the keys before the next launch.', consequence: 'Launched without its plug, the boat fills.' },
       'weed or mud on board': { option: 'Weed or mud', because: 'Weed or mud hangs on boat or trailer.', remedy: 'Clean, drain and dry it before it is towed to another water.' },
     },
   },

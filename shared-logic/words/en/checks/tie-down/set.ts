@@ -11,7 +11,7 @@ export const tieDownSetWords: StationCheckWords = {
     outcomes: {
       'tight and flat': { option: 'Tight and flat', because: 'The strap is tight and lies flat.' },
       'could be tighter': { option: 'Could be tighter', because: 'The strap could be tighter.', remedy: 'Tighten it before it is towed.' },
-      'tail loose': { option: 'Tail loose', because: 'The tail of the strap is loose.', remedy: 'Secure the tail before it is towed.' },
+      'tail loose': { option: 'Tail loose', because: 'The tail of the strap is loose.', remedy: 'Secure the tail before it is towed.', consequence: 'A loose tail flogs to shreds, or is caught by a wheel and drags the strap off.' },
       slack: { option: 'Slack', because: 'The strap is slack.', remedy: 'Tighten it before it is towed and find out why it slackened.' },
       'not fitted': { option: 'Not fitted', because: 'The strap is not fitted.', remedy: 'Fit it before it is towed.' },
     },
@@ -21,13 +21,13 @@ export const tieDownSetWords: StationCheckWords = {
     question: 'Where does the second tie at the bow lead, and from what?',
     how: 'Follow it from the bow eye to the frame.',
     criterion: 'From the bow eye down and back to the frame, apart from winch and post.',
-    consequence: 'Tied to the post, it is only as good as the post; straight down, it does not hold the boat back.',
+    consequence: 'Made fast to post, rail or cleat the tie holds no more than they do; straight down it does not keep the boat from riding forward.',
     outcomes: {
       'down and back to the frame': { option: 'Down and back to the frame', because: 'The bow tie leads down and back to the frame.' },
       'straight down': { option: 'Straight down', because: 'The bow tie leads straight down.', remedy: 'Lead it further aft before the next trip.' },
       'to the winch post': { option: 'To the winch post', because: 'The bow tie is fixed to the winch post.', remedy: 'Fix it to the frame before the next trip.' },
       'around the bow rail or cleat': { option: 'Round rail or cleat', because: 'The bow tie runs round the bow rail or a cleat.', remedy: 'Use the bow eye before it is towed.' },
-      'no such strap': { option: 'No such strap', because: 'There is no second tie at the bow.', remedy: 'Fit a rated strap from the bow eye down and back to the frame before it is towed.' },
+      'no such strap': { option: 'No such strap', because: 'There is no second tie at the bow.', remedy: 'Fit a rated strap from the bow eye down and back to the frame before it is towed.', consequence: 'Nothing but the winch keeps the bow down on its stop.' },
     },
   },
   'tie-down.transom-lead': {

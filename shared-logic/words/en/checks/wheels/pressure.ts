@@ -15,7 +15,7 @@ export const pressureWords: StationCheckWords = {
     outcomes: {
       right: { because: '{pressure}; the placard asks {placard}.' },
       low: { because: '{pressure}, over 10 % under the placard’s {placard}.', remedy: 'Fill to the placard, cold, and look for the leak.' },
-      high: { because: '{pressure}, over 10 % above the placard’s {placard}.', remedy: 'Set it cold to the placard; never above the sidewall’s limit.' },
+      high: { because: '{pressure}, over 10 % above the placard’s {placard}.', remedy: 'Set it cold to the placard; never above the sidewall’s limit.', consequence: 'A tyre blown too hard rides on its centre, bounces, and is easily cut.' },
       'much too low': { because: '{pressure}, over 20 % under the placard’s {placard}.', remedy: 'Do not tow on it. Have the tyre taken off and looked at inside, then filled.' },
       'taken warm': { because: '{pressure}, taken warm: cannot be compared with the cold {placard}.' },
       'placard not known': { because: '{pressure}; whether it is right cannot be worked out, because the placard pressure is not known.' },
@@ -29,7 +29,7 @@ export const pressureWords: StationCheckWords = {
     consequence: 'A cracked stem loses all air in a moment.',
     outcomes: {
       sound: { option: 'Sound, capped', because: 'The valve is sound and capped.' },
-      'cap missing': { option: 'Cap missing', because: 'The valve’s cap is missing.', remedy: 'Fit a sealing cap: salt and sand eat the core.' },
+      'cap missing': { option: 'Cap missing', because: 'The valve’s cap is missing.', remedy: 'Fit a sealing cap before the next trip.', consequence: 'Salt and sand get at the valve’s core, and it leaks.' },
       cracked: { option: 'Stem cracked', because: 'The valve’s stem is cracked.', remedy: 'Renew the valve before the next trip.' },
       leaking: { option: 'Leaking', because: 'The valve leaks.', remedy: 'Renew the valve before it is towed.' },
     },

@@ -22,9 +22,9 @@ export const tyreFitWords: StationCheckWords = {
     consequence: 'A tyre made for the yard or farm comes apart at road speed.',
     outcomes: {
       complete: { option: 'Readable, for the road', because: 'The marks are readable; the tyre is for the road.' },
-      'partly worn off': { option: 'Partly worn off', because: 'Some marks are worn off.', remedy: 'Note what can still be read, and renew the tyre when it is next due.' },
+      'partly worn off': { option: 'Partly worn off', because: 'Some marks are worn off.', remedy: 'Note what can still be read, and renew the tyre when it is next due.', consequence: 'What the tyre carries, and how old it is, can no longer be read.' },
       'not for highway use': { option: 'Marked not for the road', because: 'The tyre is marked not for highway use.', remedy: 'Do not tow on it. Fit a road tyre.' },
-      regrooved: { option: 'Regrooved', because: 'The tread has been cut deeper by hand.', remedy: 'Do not tow on it. Renew the tyre.' },
+      regrooved: { option: 'Regrooved', because: 'The tread has been cut deeper by hand.', remedy: 'Do not tow on it. Renew the tyre.', consequence: 'A tyre cut deeper has too little rubber left over its cords.' },
     },
   },
   'wheels.load': {

@@ -13,7 +13,7 @@ export const tyreWearWords: StationCheckWords = {
     fields: { depth: { label: 'Least tread depth' } },
     outcomes: {
       deep: { because: 'Tread {depth}; at least {least} is asked.' },
-      low: { because: 'Tread {depth}: not below the {least} asked, but less than twice it.', remedy: 'Plan new tyres.' },
+      low: { because: 'Tread {depth}: not below the {least} asked, but less than twice it.', remedy: 'Measure again within a month, and plan new tyres.' },
       below: { because: 'Tread {depth}; at least {least} is asked.', remedy: 'Renew the tyre before it is towed.' },
     },
   },
@@ -83,11 +83,11 @@ export const tyreWearWords: StationCheckWords = {
     question: 'Is the tread free of objects, lifting and outside patches?',
     how: 'Turn the wheel once round and look at every part of the tread, closest at its edges.',
     criterion: 'No lifting tread, no plug or patch from outside, nothing stuck in it.',
-    consequence: 'A lifting tread flies off and takes mudguard and wiring with it.',
+    consequence: 'A tread that lifts flies off and takes mudguard and wiring with it; a nail or a poor patch lets the tyre down on the road.',
     outcomes: {
       none: { option: 'None', because: 'The tread is undamaged.' },
       'object in the tread': { option: 'Nail or stone in it', because: 'A nail or stone sits in the tread.', remedy: 'Have it taken out where the tyre can be repaired, before the next trip.' },
-      'tread cracked at its base': { option: 'Grooves cracked', because: 'The grooves are cracked at their base.', remedy: 'Plan new tyres.' },
+      'tread cracked at its base': { option: 'Grooves cracked', because: 'The grooves are cracked at their base.', remedy: 'Have the tyre judged by a fitter within a month.' },
       'tread lifting': { option: 'Tread lifting', because: 'The tread lifts from the casing.', remedy: 'Do not tow on it. Renew the tyre.' },
       'patched from outside': { option: 'Patched from outside', because: 'The tyre has been patched from outside.', remedy: 'Renew it, or have it repaired from within where that is allowed.' },
     },

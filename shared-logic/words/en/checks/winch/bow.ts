@@ -62,7 +62,7 @@ export const winchBowWords: StationCheckWords = {
     question: 'Is the bow roller or pad sound?',
     how: 'Turn or squeeze it; look for cracks, flats and loose brackets.',
     criterion: 'Rubber or plastic whole, bracket tight.',
-    consequence: 'A perished pad lets metal saw at the stem.',
+    consequence: 'A pad that is perished, loose or missing lets metal saw at the stem.',
     outcomes: {
       sound: { option: 'Sound', because: 'The bow pad is sound.' },
       worn: { option: 'Worn', because: 'The bow pad is worn.', remedy: 'Renew it at the next service.' },
@@ -79,7 +79,7 @@ export const winchBowWords: StationCheckWords = {
     consequence: 'Every tie at the bow is only as good as the eye.',
     outcomes: {
       sound: { option: 'Sound', because: 'The bow eye is tight and sound.' },
-      'sealant cracked': { option: 'Sealant cracked', because: 'The sealant round the bow eye is cracked.', remedy: 'Seal it again within a month.' },
+      'sealant cracked': { option: 'Sealant cracked', because: 'The sealant round the bow eye is cracked.', remedy: 'Seal it again within a month.', consequence: 'Water gets in along the shanks, where nobody sees it, and weakens what holds the eye.' },
       'rust weeps': { option: 'Rust weeps', because: 'Rust weeps from the bow eye.', remedy: 'Take it out and inspect the shanks before the next trip.' },
       loose: { option: 'Loose', because: 'The bow eye is loose.', remedy: 'Bed and tighten it before it is towed.' },
       worn: { option: 'Worn or bent', because: 'The bow eye is worn or bent.', remedy: 'Renew it before it is towed.' },

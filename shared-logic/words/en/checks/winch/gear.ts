@@ -61,7 +61,7 @@ export const winchGearWords: StationCheckWords = {
     question: 'Is the winch hook true, and does its latch close?',
     how: 'Hold it beside a new one or a drawing: the mouth must not have opened. Work the latch.',
     criterion: 'Latch closes; no crack, no opening of the mouth (about 5 % is the limit for lashing hooks).',
-    consequence: 'A hook that jumps off the bow eye lets the boat go.',
+    consequence: 'A hook that breaks or jumps off the bow eye lets the boat go.',
     outcomes: {
       'latched and true': { option: 'Latched and true', because: 'The winch hook is true and its latch closes.' },
       'latch missing': { option: 'Latch missing or weak', because: 'The latch of the winch hook is missing or weak.', remedy: 'Renew the latch or hook before it is towed.' },
@@ -75,13 +75,13 @@ export const winchGearWords: StationCheckWords = {
     question: 'Do gears, pawl and brake of the winch hold?',
     how: 'Take up a light load, let go of the handle slowly and see that the pawl holds at every tooth. Look at the teeth for wear and grease.',
     criterion: 'The pawl drops in and holds at every tooth; a brake winch holds with the handle free.',
-    consequence: 'A pawl that slips spins the handle and lets the boat run.',
+    consequence: 'Gears that are dry, worn or broken, or a pawl that slips, let the handle spin and the boat run.',
     caution: 'A spinning handle breaks arms: keep clear of its circle, and never release the pawl under load.',
     outcomes: {
       'holds at every tooth': { option: 'Holds at every tooth', because: 'The winch holds at every tooth.' },
       dry: { option: 'Dry', because: 'The gears are dry.', remedy: 'Clean and grease them at the next service.' },
       'teeth worn': { option: 'Teeth worn', because: 'The teeth are worn.', remedy: 'Renew the gears or winch before the next trip.' },
-      'handle loose': { option: 'Handle loose', because: 'The handle is loose on its shaft.', remedy: 'Fix the handle before the next trip.' },
+      'handle loose': { option: 'Handle loose', because: 'The handle is loose on its shaft.', remedy: 'Fix the handle before the next trip.', consequence: 'A handle that comes off under load lets the boat run.' },
       'teeth broken': { option: 'Teeth broken', because: 'Teeth are broken.', remedy: 'Renew the winch before it is towed.' },
       'pawl or brake slips': { option: 'Pawl or brake slips', because: 'The pawl or brake slips.', remedy: 'Renew the winch or its pawl and spring before it is towed.' },
     },
@@ -91,7 +91,7 @@ export const winchGearWords: StationCheckWords = {
     question: 'Does the electric winch pull, stop and hold?',
     how: 'Run it both ways lightly loaded. Follow the cables to the battery; look for a fuse or breaker near it.',
     criterion: 'Runs both ways, stops at once, holds with power off; cables protected and fused.',
-    consequence: 'A winch that fails at the ramp leaves the boat half on; a chafed cable burns.',
+    consequence: 'A winch that fails at the ramp leaves the boat half on; one that does not hold lets it run; a chafed or unfused cable burns.',
     caution: 'Keep hands away from drum and fairlead while it runs.',
     outcomes: {
       works: { option: 'Works and holds', because: 'The electric winch works and holds.' },
