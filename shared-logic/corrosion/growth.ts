@@ -1,7 +1,7 @@
 import type { Ranged } from './ranged'
 import type { TrailPoint } from './trail-point'
 
-const halfWidth = ({ low, high, value }: Ranged): number => Math.max(value - low, high - value)
+export const halfWidth = ({ low, high, value }: Ranged): number => Math.max(value - low, high - value)
 
 /** How much more there is, with the combined uncertainty of both measurements (root of the sum of squares: two measurements, years apart). */
 export interface Growth {

@@ -96,7 +96,7 @@ export const corrosionWords = {
     couple: 'Touches {metal}: {difference} apart, up to {limit} is usually accepted outdoors. {anode}',
     anode: { member: 'This member is the one that is eaten.', 'other part': 'The other part is the one that is eaten.', neither: 'The two are alike.' },
     ratio: { smaller: 'The other part is the smaller one: the attack is slow and stays near it.', larger: 'The other part is the larger one: the attack is fast.' },
-    remedy: 'What to do: {remedy} {by}.',
+    remedy: 'What to do: {remedy}',
     unrated: 'not rated',
   },
   life: {
