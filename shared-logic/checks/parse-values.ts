@@ -7,7 +7,7 @@ export interface FieldProblem {
   readonly field: string
   readonly code:
     | 'answer.unknown-field' | 'answer.not-an-option' | 'answer.not-a-number' | 'answer.below' | 'answer.above'
-    | 'answer.not-whole' | 'answer.not-text' | 'answer.not-a-date' | 'answer.in-the-future' | 'answer.not-spots' | 'answer.share-over-whole' | 'answer.pit-over-wall'
+    | 'answer.not-whole' | 'answer.not-text' | 'answer.not-a-date' | 'answer.in-the-future' | 'answer.not-spots' | 'answer.share-over-whole' | 'answer.pit-over-wall' | 'corrosion.remaining-over-wall'
   readonly limitSi?: number
 }
 
@@ -37,6 +37,7 @@ const problemOf = (field: Field, value: FieldValue, surveyDate: string): FieldPr
       if (!Array.isArray(value)) return { field: field.id, code: 'answer.not-spots' }
       if (value.some((spot) => spot.areaM2 !== undefined && spot.faceAreaM2 !== undefined && spot.areaM2 > spot.faceAreaM2)) return { field: field.id, code: 'answer.share-over-whole' }
       if (value.some((spot) => spot.pitDepthM !== undefined && spot.wallM !== undefined && spot.pitDepthM > spot.wallM)) return { field: field.id, code: 'answer.pit-over-wall' }
+      if (value.some((spot) => spot.remainingM !== undefined && spot.wallM !== undefined && spot.remainingM > spot.wallM)) return { field: field.id, code: 'corrosion.remaining-over-wall' }
       return undefined
     default:
       return assertNever(field)

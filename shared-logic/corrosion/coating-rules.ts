@@ -1,17 +1,13 @@
 import { isOver } from '../rules/beyond'
-import { gravestOf, type CorrosionFinding } from './findings'
+import type { CorrosionFinding } from './findings'
 import { corrosionLimits as limits } from './limits'
+import { findingOf, type Found, type Rule } from './rules'
 import type { SpotFacts } from './spot-facts'
 
 /** What a rule on the coating is asked with: the facts, and the share and area that are to count. */
 interface CoatingCase extends Omit<SpotFacts, 'share' | 'area'> {
   readonly share: number | undefined
   readonly areaM2: number | undefined
-}
-
-interface CoatingRule {
-  readonly finding: CorrosionFinding
-  readonly holds: (at: CoatingCase) => boolean
 }
 
 const over = (value: number | undefined, limit: number): boolean => value !== undefined && isOver(value, limit)
@@ -23,18 +19,18 @@ const isBelowLocal = ({ zinc }: CoatingCase): boolean => zinc?.minimum?.lowestKe
 const isWeldRust = ({ spot, share }: CoatingCase): boolean => spot.kind === 'weld' && spot.material !== 'aluminium' && (share === undefined || over(share, limits.edgeShare))
 
 /** Every rule that can hold of a coating; the gravest that does counts. */
-const rules: readonly CoatingRule[] = [
-  { finding: 'red rust past spot repair', holds: (at) => isRust(at) && at.isDippedZinc && at.share !== undefined && (over(at.share, limits.bareShare) || isLargeBare(at)) },
-  { finding: 'blistered', holds: ({ spot }) => spot.kind === 'blister' },
-  { finding: 'paint broken down', holds: (at) => isRust(at) && isPainted(at) && over(at.share, limits.brokenDownShare) },
-  { finding: 'painted rust', holds: (at) => isRust(at) && isPainted(at) && at.passShare !== undefined && over(at.share, at.passShare) },
-  { finding: 'red rust on zinc', holds: (at) => isRust(at) && isZinc(at) && at.passShare !== undefined && over(at.share, at.passShare) },
-  { finding: 'large bare spot', holds: (at) => isRust(at) && isLargeBare(at) },
-  { finding: 'weld rust', holds: isWeldRust },
-  { finding: 'heavy white product', holds: (at) => at.spot.kind === 'white product' && isBelowLocal(at) },
-  { finding: 'bare steel', holds: (at) => at.spot.material === 'bare steel' },
-  { finding: 'not measured', holds: (at) => isRust(at) && at.share === undefined },
-  { finding: 'thin zinc', holds: isBelowLocal },
+const rules: readonly Rule<CoatingCase, 'rust' | 'blisters' | 'zinc left'>[] = [
+  { finding: 'red rust past spot repair', about: 'rust', holds: (at) => isRust(at) && at.isDippedZinc && at.share !== undefined && (over(at.share, limits.bareShare) || isLargeBare(at)) },
+  { finding: 'blistered', about: 'blisters', holds: ({ spot }) => spot.kind === 'blister' },
+  { finding: 'paint broken down', about: 'rust', holds: (at) => isRust(at) && isPainted(at) && over(at.share, limits.brokenDownShare) },
+  { finding: 'painted rust', about: 'rust', holds: (at) => isRust(at) && isPainted(at) && at.passShare !== undefined && over(at.share, at.passShare) },
+  { finding: 'red rust on zinc', about: 'rust', holds: (at) => isRust(at) && isZinc(at) && at.passShare !== undefined && over(at.share, at.passShare) },
+  { finding: 'large bare spot', about: 'rust', holds: (at) => isRust(at) && isLargeBare(at) },
+  { finding: 'weld rust', about: 'rust', holds: isWeldRust },
+  { finding: 'heavy white product', about: 'zinc left', holds: (at) => at.spot.kind === 'white product' && isBelowLocal(at) },
+  { finding: 'bare steel', about: 'rust', holds: (at) => at.spot.material === 'bare steel' },
+  { finding: 'not measured', about: 'rust', holds: (at) => isRust(at) && at.share === undefined },
+  { finding: 'thin zinc', about: 'zinc left', holds: isBelowLocal },
 ]
 
 /** Where no rule holds. */
@@ -43,10 +39,10 @@ const otherwise = ({ spot }: CoatingCase): CorrosionFinding => {
   return spot.kind === 'white product' ? 'white product' : 'slight'
 }
 
-const findingAt = (at: CoatingCase): CorrosionFinding => gravestOf(rules.filter(({ holds }) => holds(at)).map(({ finding }) => finding), otherwise(at))
+const findingAt = (at: CoatingCase): Found => findingOf(rules, at, otherwise(at))
 
 /** What the coating comes to by the measured value, and by the worst end of its interval, which counts. */
-export const coatingFinding = (facts: SpotFacts): { readonly measured: CorrosionFinding; readonly worst: CorrosionFinding } => ({
+export const coatingFinding = (facts: SpotFacts): { readonly measured: Found; readonly worst: Found } => ({
   measured: findingAt({ ...facts, share: facts.share?.value, areaM2: facts.area?.value }),
   worst: findingAt({ ...facts, share: facts.share?.high, areaM2: facts.area?.high }),
 })

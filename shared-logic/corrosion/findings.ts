@@ -80,9 +80,6 @@ const gravityOf = (finding: CorrosionFinding): number => gravity.get(finding) ??
 /** Negative when `a` is graver. */
 export const compareGravity = (a: CorrosionFinding, b: CorrosionFinding): number => gravityOf(a) - gravityOf(b)
 
-/** The gravest of those that hold, or what counts where none does. */
-export const gravestOf = (all: readonly CorrosionFinding[], otherwise: CorrosionFinding): CorrosionFinding => all.toSorted(compareGravity)[0] ?? otherwise
-
 /** Said beside a coating that says more: never the gravest of a spot. */
 const besides: ReadonlySet<CorrosionFinding> = new Set(['zinc alone', 'sound metal', 'depth not measured', 'no area scale'])
 

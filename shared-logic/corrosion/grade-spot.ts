@@ -10,6 +10,7 @@ import { componentRows } from './components'
 import { isPresent } from './corroded-share'
 import { compareGravity, rowOf, type CorrosionFinding, type RemedyKind } from './findings'
 import { rememberedIndex, type Couple } from './galvanic'
+import type { Found } from './rules'
 import { scaled, type Ranged } from './ranged'
 import { spotFacts, type SpotFacts, type SpotSetting } from './spot-facts'
 import { structureFinding } from './structure-rules'
@@ -18,6 +19,8 @@ import type { ZincReadings } from './zinc-thickness'
 /** One of the two results: what it comes to, what to do, by when, and on which ground. */
 export interface SpotResult {
   readonly finding: CorrosionFinding
+  /** Findings on other matters that hold besides, gravest first: each has a remedy of its own. */
+  readonly also: readonly CorrosionFinding[]
   readonly verdict: Verdict
   readonly by: ByWhen | undefined
   readonly remedy: RemedyKind
@@ -70,9 +73,13 @@ const remedyFor = (finding: CorrosionFinding, { component }: SpotFacts): RemedyK
   return remedy === 'repair by welding' && componentRows[component].isReplaced ? 'replace' : remedy
 }
 
-const resultOf = ({ measured, worst }: { readonly measured: CorrosionFinding; readonly worst: CorrosionFinding }, facts: SpotFacts, more: readonly Source[]): SpotResult => {
-  const { verdict, by, sources } = rowOf(worst)
-  return { finding: worst, verdict, by, remedy: remedyFor(worst, facts), sources: [...new Set([...sources, ...more])], isCautious: measured !== worst }
+const resultOf = ({ measured, worst }: { readonly measured: Found; readonly worst: Found }, facts: SpotFacts, more: readonly Source[]): SpotResult => {
+  const { finding, also } = worst
+  const { verdict, by, sources } = rowOf(finding)
+  return {
+    finding, also, verdict, by, remedy: remedyFor(finding, facts), isCautious: measured.finding !== finding,
+    sources: [...new Set([...sources, ...also.flatMap((each) => rowOf(each).sources), ...more])],
+  }
 }
 
 const bareSpots = ({ spot, together, isDippedZinc }: SpotFacts): BareSpots | undefined => {
@@ -105,7 +112,7 @@ const structureOf = (facts: SpotFacts, coating: CorrosionFinding, setting: SpotS
 
 /** Found sound where it was corroded before: graded as sound, whatever was measured then. */
 const repaired = (facts: SpotFacts): SpotGrading => {
-  const result = (finding: CorrosionFinding): SpotResult => resultOf({ measured: finding, worst: finding }, facts, [])
+  const result = (finding: CorrosionFinding): SpotResult => resultOf({ measured: { finding, also: [] }, worst: { finding, also: [] } }, facts, [])
   return {
     spot: facts.spot, component: facts.component, share: undefined, counted: 0, area: undefined, gravest: 'sound', verdict: 'pass', by: undefined, cautions: [],
     coating: { ...result('sound'), grades: [], zinc: undefined, bareSpots: undefined },

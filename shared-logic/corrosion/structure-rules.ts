@@ -1,6 +1,7 @@
 import { isOver, isUnder } from '../rules/beyond'
-import { compareGravity, gravestOf, rowOf, type CorrosionFinding } from './findings'
+import { compareGravity, rowOf, type CorrosionFinding } from './findings'
 import { acrossOf, corrosionLimits as limits } from './limits'
+import { findingOf, type Found, type Rule } from './rules'
 import type { SpotFacts } from './spot-facts'
 
 /** `areaM2` is the end of the interval that is to count. */
@@ -8,11 +9,9 @@ interface StructureCase extends Omit<SpotFacts, 'area'> {
   readonly areaM2: number | undefined
 }
 
-interface StructureRule {
-  readonly finding: CorrosionFinding
-  /** Loss of metal is judged on parts that bear load alone; what happens at joints and right through, on any. */
+/** Loss of metal is judged on parts that bear load alone; what happens at joints and right through, on any. */
+interface StructureRule extends Rule<StructureCase, 'metal left' | 'layers' | 'joint'> {
   readonly onAnyPart?: true
-  readonly holds: (at: StructureCase) => boolean
 }
 
 const over = (value: number | undefined, limit: number): boolean => value !== undefined && isOver(value, limit)
@@ -31,21 +30,21 @@ const isUnexplained = ({ spot, couple }: StructureCase): boolean => spot.kind ==
 
 /** The rules known for what a member still carries: the stricter, that is the gravest that holds, counts. */
 const rules: readonly StructureRule[] = [
-  { finding: 'hole', holds: isThrough },
-  { finding: 'deep pit', holds: ({ pitLoss }) => over(pitLoss, limits.pitFail) },
-  { finding: 'eaten away', holds: isEatenAway },
-  { finding: 'too thin', holds: ({ generalLoss }) => over(generalLoss, limits.thinningFail) },
-  { finding: 'pit by the weld', holds: (at) => isAluminium(at) && isByWeld(at) && over(at.pitLoss, limits.weldZonePitFail) },
-  { finding: 'pits not measured', holds: isUnmeasured },
-  { finding: 'galvanic, large cathode', onAnyPart: true, holds: (at) => isEaten(at) && at.spot.touchingIsSmaller === false },
-  { finding: 'thinned', holds: ({ generalLoss }) => reaches(generalLoss, limits.lossAdvisory) },
-  { finding: 'pitted', holds: (at) => !isAluminium(at) && reaches(at.pitLoss, limits.lossAdvisory) },
-  { finding: 'aluminium pits', holds: (at) => isAluminium(at) && at.isPitted && at.pitLoss !== undefined },
-  { finding: 'scale', holds: ({ spot }) => spot.kind === 'scale' },
-  { finding: 'galvanic', onAnyPart: true, holds: (at) => isEaten(at) || isUnexplained(at) },
-  { finding: 'crevice', onAnyPart: true, holds: ({ spot }) => spot.kind === 'crevice' },
-  { finding: 'galvanic, other part', onAnyPart: true, holds: ({ couple }) => couple !== undefined && !couple.accepted && couple.anode === 'other part' },
-  { finding: 'holed, no load', onAnyPart: true, holds: (at) => !at.bearsLoad && isThrough(at) },
+  { finding: 'hole', about: 'metal left', holds: isThrough },
+  { finding: 'deep pit', about: 'metal left', holds: ({ pitLoss }) => over(pitLoss, limits.pitFail) },
+  { finding: 'eaten away', about: 'metal left', holds: isEatenAway },
+  { finding: 'too thin', about: 'metal left', holds: ({ generalLoss }) => over(generalLoss, limits.thinningFail) },
+  { finding: 'pit by the weld', about: 'metal left', holds: (at) => isAluminium(at) && isByWeld(at) && over(at.pitLoss, limits.weldZonePitFail) },
+  { finding: 'pits not measured', about: 'metal left', holds: isUnmeasured },
+  { finding: 'galvanic, large cathode', about: 'joint', onAnyPart: true, holds: (at) => isEaten(at) && at.spot.touchingIsSmaller === false },
+  { finding: 'thinned', about: 'metal left', holds: ({ generalLoss }) => reaches(generalLoss, limits.lossAdvisory) },
+  { finding: 'pitted', about: 'metal left', holds: (at) => !isAluminium(at) && reaches(at.pitLoss, limits.lossAdvisory) },
+  { finding: 'aluminium pits', about: 'metal left', holds: (at) => isAluminium(at) && at.isPitted && at.pitLoss !== undefined },
+  { finding: 'scale', about: 'layers', holds: ({ spot }) => spot.kind === 'scale' },
+  { finding: 'galvanic', about: 'joint', onAnyPart: true, holds: (at) => isEaten(at) || isUnexplained(at) },
+  { finding: 'crevice', about: 'joint', onAnyPart: true, holds: ({ spot }) => spot.kind === 'crevice' },
+  { finding: 'galvanic, other part', about: 'joint', onAnyPart: true, holds: ({ couple }) => couple !== undefined && !couple.accepted && couple.anode === 'other part' },
+  { finding: 'holed, no load', about: 'metal left', onAnyPart: true, holds: (at) => !at.bearsLoad && isThrough(at) },
 ]
 
 /** Where no rule holds. What was not measured is not seen, never a pass. */
@@ -57,17 +56,19 @@ const otherwise = ({ spot, bearsLoad, pitLoss, generalLoss }: StructureCase): Co
 }
 
 /** Near a mounting any finding short of a fail wants the wall measured first; one that was, and is whole, is left as it is. */
-const nearMounting = (finding: CorrosionFinding, coating: CorrosionFinding, { spot, bearsLoad }: StructureCase): CorrosionFinding => {
+const isNearMounting = (finding: CorrosionFinding, coating: CorrosionFinding, { spot, bearsLoad }: StructureCase): boolean => {
   const gravest = compareGravity(finding, coating) <= 0 ? finding : coating
-  const isNamed = spot.nearMounting === true && bearsLoad && finding !== 'small loss' && rowOf(gravest).verdict === 'advisory'
-  return isNamed && compareGravity('near a mounting', finding) < 0 ? 'near a mounting' : finding
+  return spot.nearMounting === true && bearsLoad && finding !== 'small loss' && rowOf(gravest).verdict === 'advisory'
 }
 
-const findingAt = (at: StructureCase, coating: CorrosionFinding): CorrosionFinding =>
-  nearMounting(gravestOf(rules.filter(({ onAnyPart, holds }) => (onAnyPart === true || at.bearsLoad) && holds(at)).map(({ finding }) => finding), otherwise(at)), coating, at)
+const findingAt = (at: StructureCase, coating: CorrosionFinding): Found => {
+  const found = findingOf(rules.filter(({ onAnyPart }) => onAnyPart === true || at.bearsLoad), at, otherwise(at))
+  if (!isNearMounting(found.finding, coating, at)) return found
+  return { finding: 'near a mounting', also: rowOf(found.finding).verdict === 'advisory' ? [found.finding, ...found.also] : [] }
+}
 
 /** What the structure comes to by the measured value, and by the worst end of its interval, which counts. */
-export const structureFinding = (facts: SpotFacts, coating: CorrosionFinding): { readonly measured: CorrosionFinding; readonly worst: CorrosionFinding } => ({
+export const structureFinding = (facts: SpotFacts, coating: CorrosionFinding): { readonly measured: Found; readonly worst: Found } => ({
   measured: findingAt({ ...facts, areaM2: facts.area?.value }, coating),
   worst: findingAt({ ...facts, areaM2: facts.area?.high }, coating),
 })

@@ -1,5 +1,6 @@
 import type { AreaGrade } from '../../corrosion/area-scales'
 import { findingValues, writtenSpan } from '../../corrosion/finding-values'
+import { compareGravity, rowOf } from '../../corrosion/findings'
 import type { SpotGrading, SpotResult } from '../../corrosion/grade-spot'
 import { corrosionLimits as limits } from '../../corrosion/limits'
 import type { Ranged } from '../../corrosion/ranged'
@@ -89,11 +90,12 @@ const coupleLine = (words: Words, { spot: { touches, touchingIsSmaller }, struct
   return [isEaten ? `${line} ${said.ratio[touchingIsSmaller ? 'smaller' : 'larger']}` : line]
 }
 
-const depthLines = (words: Words, { spot: { pitDepthM, wallM, remainingM }, structure: { pitLoss, generalLoss, pitsPerDm2, section } }: SpotGrading, units: UnitSystem): string[] => {
+const depthLines = (words: Words, { spot: { pitDepthM, wallM, remainingM }, structure: { finding, pitLoss, generalLoss, pitsPerDm2, section } }: SpotGrading, units: UnitSystem): string[] => {
   const said = words.corrosion.grade
   return [
     ...(pitLoss !== undefined && pitDepthM !== undefined && wallM !== undefined ? [say(said.pitLoss, { depth: smallLength(pitDepthM), loss: percent(pitLoss), wall: smallLength(wallM), left: smallLength(Math.max(0, wallM - pitDepthM)) }, units)] : []),
-    ...(generalLoss !== undefined && wallM !== undefined && remainingM !== undefined ? [say(said.generalLoss, { left: smallLength(remainingM), wall: smallLength(wallM), loss: percent(generalLoss) }, units)] : []),
+    // The finding of thinned metal says the same.
+    ...(finding !== 'thinned' && finding !== 'too thin' && generalLoss !== undefined && wallM !== undefined && remainingM !== undefined ? [say(said.generalLoss, { left: smallLength(remainingM), wall: smallLength(wallM), loss: percent(generalLoss) }, units)] : []),
     ...(pitsPerDm2 === undefined ? [] : [say(said.pits, { count: Math.round(pitsPerDm2) }, units)]),
     ...(section ? [`${say(said.section, { area: percent(section.outside.area), modulus: percent(section.outside.modulus), areaBoth: percent(section.bothSides.area), modulusBoth: percent(section.bothSides.modulus) }, units)} ${isOver(Math.max(section.outside.area, section.outside.modulus), limits.sectionLoss) ? said.sectionBeyond : said.sectionWithin}`] : []),
   ]
@@ -102,10 +104,26 @@ const depthLines = (words: Words, { spot: { pitDepthM, wallM, remainingM }, stru
 const resultLine = (words: Words, template: string, result: SpotResult, grading: SpotGrading, units: UnitSystem): CorrosionLine =>
   ({ text: say(template, { because: capitalized(say(words.corrosion.findings[result.finding].because, findingValues(grading), units)) }, units), verdict: result.verdict })
 
+/** Findings on other matters, each with what to do about it. */
+const alsoLines = (words: Words, grading: SpotGrading, units: UnitSystem): CorrosionLine[] =>
+  [...grading.coating.also, ...grading.structure.also].map((finding) => {
+    const { because, remedy = '' } = words.corrosion.findings[finding]
+    return { text: say(words.corrosion.grade.also, { because: capitalized(say(because, findingValues(grading), units)), remedy: say(remedy, findingValues(grading), units) }, units), verdict: rowOf(finding).verdict }
+  })
+
 /** What to do about the graver of the two findings; undefined where nothing is to be done. */
 export const sayRemedy = (words: Words, grading: SpotGrading, units: UnitSystem): string | undefined => {
   const remedy = words.corrosion.findings[grading.gravest].remedy
   return remedy === undefined ? undefined : say(remedy, findingValues(grading), units)
+}
+
+/** The remedies of both results, the graver first. */
+const remedyLines = (words: Words, grading: SpotGrading, units: UnitSystem): CorrosionLine[] => {
+  const both = [grading.coating.finding, grading.structure.finding].toSorted(compareGravity)
+  return both.flatMap((finding) => {
+    const { remedy } = words.corrosion.findings[finding]
+    return remedy === undefined ? [] : [{ text: say(words.corrosion.grade.remedy, { remedy: say(remedy, findingValues(grading), units) }, units) }]
+  })
 }
 
 /** A graded spot in sentences: size, grades, coating, metal, what to do. */
@@ -115,14 +133,13 @@ export const sayGrade = (words: Words, grading: SpotGrading, units: UnitSystem):
   const { kinds, materials } = words.screens.survey.spots
   const about = say(said.about, { component: words.corrosion.components[component], material: materials[spot.material], kind: kinds[spot.kind] }, units)
   if (gravest === 'sound') return { title: spot.place, lines: [{ text: about }, { text: said.repaired, verdict: 'pass' }], sources: [], cautions: [] }
-  const remedy = sayRemedy(words, grading, units)
   const texts = [about, ...sizeLines(words, grading, units), ...coating.grades.map((grade) => sayAreaGrade(words, grade, units)), ...zincLines(words, grading, units)]
   return {
     title: spot.place,
     lines: [
       ...texts.map((text) => ({ text })), resultLine(words, said.coating, coating, grading, units),
       ...[...depthLines(words, grading, units), ...coupleLine(words, grading, units)].map((text) => ({ text })), resultLine(words, said.structure, structure, grading, units),
-      ...(remedy === undefined ? [] : [{ text: say(said.remedy, { remedy }, units) }]),
+      ...remedyLines(words, grading, units), ...alsoLines(words, grading, units),
     ],
     sources: saySources([...coating.sources, ...structure.sources]), cautions: grading.cautions.map((caution) => words.corrosion.cautions[caution]),
   }
