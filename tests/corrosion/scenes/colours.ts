@@ -23,7 +23,7 @@ export const paints = {
   black: [colour(32, 33, 35), colour(45, 44, 44)],
   white: [colour(228, 228, 224), colour(236, 234, 226)],
   blue: [colour(28, 62, 128), colour(40, 96, 160), colour(20, 40, 84)],
-  red: [colour(168, 18, 32), colour(188, 24, 36), colour(140, 12, 30)],
+  red: [colour(168, 18, 32), colour(184, 30, 26), colour(140, 14, 22)],
   green: [colour(30, 84, 58)],
 } as const
 
@@ -31,7 +31,7 @@ export const zinc = { bright: colour(190, 194, 197), weathered: colour(142, 146,
 export const aluminium = { bare: colour(196, 198, 199), oxide: colour(222, 222, 219) }
 
 export const things = {
-  redPaint: colour(190, 16, 30),
+  redPaint: [colour(190, 16, 30), colour(196, 30, 22), colour(168, 24, 24)],
   carpet: [colour(232, 96, 18), colour(222, 84, 22), colour(240, 110, 24)],
   amber: colour(255, 156, 8),
   reflector: colour(196, 6, 24),

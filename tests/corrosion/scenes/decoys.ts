@@ -81,11 +81,12 @@ function lens(base: Colour, ribMm: number): Maker {
 
 const redPaint: Maker = (place, acrossMm, chance) => {
   const stripe = chance.happens(0.5)
+  const base = chance.pick(things.redPaint)
   const chalk = noiseOf(chance, 40, softNoise)
   return {
     reachMm: stripe ? 9e3 : acrossMm * 0.2,
     inside: stripe ? boxAt(place, 9e3, acrossMm * chance.between(0.02, 0.05), chance.between(-0.03, 0.03)) : boxAt(place, acrossMm * chance.between(0.06, 0.14), acrossMm * chance.between(0.05, 0.1), chance.between(-0.5, 0.5)),
-    paint: (x, y, into) => dye(into, things.redPaint, 0.9 + 0.06 * noiseAt(chalk, x, y), 0.25),
+    paint: (x, y, into) => dye(into, base, 0.9 + 0.06 * noiseAt(chalk, x, y), 0.25),
   }
 }
 

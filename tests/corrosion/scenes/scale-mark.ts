@@ -3,9 +3,14 @@ import { type Canvas, lay, ramp } from './canvas'
 import { type Chance } from './chance'
 import { through, type View } from './view'
 
-/** ISO/IEC 7810, size ID-1: the size of a bank card. */
-export const cardWidthM = 0.0856
-export const cardHeightM = 0.05398
+/** Width of the dark frame round a card or sheet; the white field inside it is the known rectangle, so that its corners show on any ground. */
+const frameMm = 6
+
+/** What a surveyor lays beside a spot, mm: a bank card (ISO/IEC 7810, ID-1), a sheet of A6 or of A5 (ISO 216), as the picture's width asks. */
+function sheetFor(acrossMm: number): readonly [number, number] {
+  if (acrossMm < 280) return [85.6, 53.98]
+  return acrossMm < 480 ? [148, 105] : [210, 148]
+}
 
 interface Laid { readonly middle: PixelPoint, readonly halfX: number, readonly halfY: number }
 
@@ -36,12 +41,13 @@ function put(canvas: Canvas, at: number, grey: number): void {
   canvas.blue[at] = grey
 }
 
-/** A white card with a dark border, so that its corners can be pointed at on any ground. */
-function layCard(canvas: Canvas, view: View, middle: PixelPoint): Scale {
-  const laid = { middle, halfX: cardWidthM * 500, halfY: cardHeightM * 500 }
-  cover(canvas, laid, (at, x, y) => put(canvas, at, Math.min(laid.halfX - Math.abs(x), laid.halfY - Math.abs(y)) < 4 ? 0.03 : 0.72))
-  const corner = (i: number, j: number): PixelPoint => through(view.toPixel, middle[0] + i * laid.halfX, middle[1] + j * laid.halfY)
-  return { kind: 'rectangle', corners: [corner(-1, -1), corner(1, -1), corner(1, 1), corner(-1, 1)], widthM: cardWidthM, heightM: cardHeightM }
+function layCard(canvas: Canvas, view: View, middle: PixelPoint, [widthMm, heightMm]: readonly [number, number]): Scale {
+  const laid = { middle, halfX: widthMm / 2, halfY: heightMm / 2 }
+  const inside = { x: laid.halfX - frameMm, y: laid.halfY - frameMm }
+  const soft = canvas.mmPerPx / 2
+  cover(canvas, laid, (at, x, y) => put(canvas, at, 0.03 + 0.67 * ramp(-soft, soft, Math.min(inside.x - Math.abs(x), inside.y - Math.abs(y)))))
+  const corner = (i: number, j: number): PixelPoint => through(view.toPixel, middle[0] + i * inside.x, middle[1] + j * inside.y)
+  return { kind: 'rectangle', corners: [corner(-1, -1), corner(1, -1), corner(1, 1), corner(-1, 1)], widthM: inside.x / 500, heightM: inside.y / 500 }
 }
 
 /** A steel rule with a mark every millimetre (every five when taken from farther off), and the length between its two end marks. */
@@ -60,10 +66,32 @@ function layRule(canvas: Canvas, view: View, middle: PixelPoint, halfLengthMm: n
   return { kind: 'length', from: end(-1), to: end(1), lengthM: (2 * halfLengthMm) / 1000 }
 }
 
-/** Lays the card or the rule on the face, in a corner of the picture where it hides little. */
+/** The place, of a dozen, where the whole mark is in the picture and hides the least rust. */
+function placeFor(canvas: Canvas, view: View, halfX: number, halfY: number, chance: Chance): PixelPoint {
+  let best: PixelPoint = through(view.toPlane, canvas.widthPx / 2, canvas.heightPx / 2)
+  let least = Number.POSITIVE_INFINITY
+  for (let tries = 0; tries < 40; tries += 1) {
+    const middle = through(view.toPlane, canvas.widthPx * chance.between(0.15, 0.85), canvas.heightPx * chance.between(0.15, 0.85))
+    let hidden = 0
+    for (let i = -1; i <= 1; i += 0.2) {
+      for (let j = -1; j <= 1; j += 0.2) {
+        const [x, y] = through(view.toPixel, middle[0] + i * halfX, middle[1] + j * halfY)
+        const inPicture = x > 8 && y > 8 && x < canvas.widthPx - 8 && y < canvas.heightPx - 8
+        hidden += inPicture ? (canvas.rust[Math.floor(y) * canvas.widthPx + Math.floor(x)] ?? 0) : 1e3
+      }
+    }
+    if (hidden < least) { least = hidden; best = middle }
+  }
+  return best
+}
+
+/** Lays the card or the rule on the member's plane. */
 export function layScaleMark(canvas: Canvas, view: View, by: 'rule' | 'card', chance: Chance): Scale {
-  const [left, top] = [chance.pick([0.3, 0.7]), chance.pick([0.4, 0.6])]
-  const middle = through(view.toPlane, canvas.widthPx * left, canvas.heightPx * top)
-  if (by === 'card') return layCard(canvas, view, middle)
-  return layRule(canvas, view, middle, Math.max(25, Math.floor((canvas.widthPx * canvas.mmPerPx * 0.22) / 25) * 25))
+  const acrossMm = canvas.widthPx * canvas.mmPerPx
+  if (by === 'card') {
+    const sheet = sheetFor(acrossMm)
+    return layCard(canvas, view, placeFor(canvas, view, sheet[0] / 2, sheet[1] / 2, chance), sheet)
+  }
+  const halfLengthMm = Math.max(25, Math.floor((acrossMm * 0.22) / 25) * 25)
+  return layRule(canvas, view, placeFor(canvas, view, halfLengthMm + 6, 8, chance), halfLengthMm)
 }
