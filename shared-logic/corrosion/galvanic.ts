@@ -32,6 +32,14 @@ export const anodicIndex: Readonly<Record<Metal, AnodicIndex>> = {
   magnesium: index(1.75),
 }
 
+/**
+ * Potential in sea water against calomel, V. Source: US Naval Research Laboratory, seawater potential data (public domain): AISI 316 passive,
+ * AA 6061-T, naval brass; zinc for either zinc coating. Metals it does not hold are left out.
+ */
+export const seawaterPotentialV: Readonly<Partial<Record<Metal, number>>> = {
+  'stainless steel': -0.05, copper: -0.36, 'brass or bronze': -0.4, 'carbon steel': -0.61, aluminium: -0.76, 'galvanized steel': -1.03, 'zinc plated': -1.03, magnesium: -1.64,
+}
+
 export const galvanicPlaces = ['outdoors', 'unheated store', 'heated store'] as const
 export type GalvanicPlace = (typeof galvanicPlaces)[number]
 
@@ -40,6 +48,7 @@ export const galvanicLimitV: Readonly<Record<GalvanicPlace, number>> = { outdoor
 
 export const galvanicSources: readonly Source[] = [
   tradeLiterature('anodic index tables', 'as republished under the name of MIL-STD-889; 0.15 V outdoors in salt'),
+  { kind: 'published', title: 'US Naval Research Laboratory, seawater potentials' },
   { kind: 'published', title: 'MIL-DTL-14072F', clause: '3.13: the metal of the higher index corrodes; the smaller part should be the cathode' },
 ]
 export const rememberedIndex = fromMemory('anodic index of hot-dip galvanized steel, 1.20 V')
@@ -51,6 +60,13 @@ export interface Couple {
   readonly accepted: boolean
   readonly anode: 'member' | 'other part' | 'neither'
   readonly isRemembered: boolean
+  /** Measured between the two in sea water; undefined where the data do not hold one of them. */
+  readonly seawaterGapV: number | undefined
+}
+
+const seawaterGap = (member: Metal, other: Metal): number | undefined => {
+  const [a, b] = [seawaterPotentialV[member], seawaterPotentialV[other]]
+  return a === undefined || b === undefined ? undefined : Math.abs(a - b)
 }
 
 /** The couple of a member with another part. Where the table gives a range the greater difference counts. */
@@ -62,6 +78,7 @@ export const coupleOf = (member: Metal, other: Metal, place: GalvanicPlace = 'ou
   return {
     differenceV, limitV, accepted: !isOver(differenceV, limitV),
     anode: differenceV === 0 ? 'neither' : own.baser > touching.baser ? 'member' : 'other part',
+    seawaterGapV: seawaterGap(member, other),
     isRemembered: own.fromMemory === true || touching.fromMemory === true,
   }
 }

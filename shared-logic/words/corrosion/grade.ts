@@ -86,8 +86,9 @@ const coupleLine = (words: Words, { spot: { touches, touchingIsSmaller }, struct
   const said = words.corrosion.grade
   if (couple === undefined || touches === undefined) return []
   const line = say(said.couple, { metal: words.corrosion.metals[touches], difference: measured('voltage', couple.differenceV), limit: measured('voltage', couple.limitV), anode: said.anode[couple.anode] }, units)
+  const seawater = couple.seawaterGapV === undefined ? [] : [say(said.seawater, { gap: measured('voltage', couple.seawaterGapV) }, units)]
   const isEaten = couple.anode === 'member' && !couple.accepted && touchingIsSmaller !== undefined
-  return [isEaten ? `${line} ${said.ratio[touchingIsSmaller ? 'smaller' : 'larger']}` : line]
+  return [[line, ...seawater, ...(isEaten ? [said.ratio[touchingIsSmaller ? 'smaller' : 'larger']] : [])].join(' ')]
 }
 
 const depthLines = (words: Words, { spot: { pitDepthM, wallM, remainingM }, structure: { finding, pitLoss, generalLoss, pitsPerDm2, section } }: SpotGrading, units: UnitSystem): string[] => {

@@ -6,6 +6,7 @@ import type { LifeObserved } from '../../corrosion/life'
 import type { TrailStanding } from '../../corrosion/trails'
 import type { RustLetter } from '../../corrosion/rust-letter'
 import type { spotComponents, touchingMetals } from '../../survey/spot'
+import { leastYieldKept, weldedStrength } from '../../corrosion/weld-strength'
 import { corrosionFindings } from './corrosion-findings'
 
 const components: Readonly<Record<(typeof spotComponents)[number], string>> = {
@@ -23,6 +24,9 @@ const remedies: Readonly<Record<RemedyKind, string>> = {
   isolate: 'Isolate the fastener', 'repair by welding': 'Repair by a qualified welder, or renew', replace: 'Replace',
 }
 
+/** '6061-T6 keeps 45 % of its yield strength', alloy by alloy. */
+const weldedAlloys = [...new Set(weldedStrength.map(({ alloy }) => alloy))].map((alloy) => `${alloy} keeps ${Math.round((leastYieldKept(alloy) ?? 0) * 100)} % of its yield strength`).join(', ')
+
 const cautions: Readonly<Record<GradingCaution, string>> = {
   'worst end counts': 'The measurement straddles an edge: the worse grade counts.',
   'seen part alone': 'The share is of the part that could be seen. What is hidden may be better or worse.',
@@ -33,7 +37,7 @@ const cautions: Readonly<Record<GradingCaution, string>> = {
   'paint in the reading': 'The gauge reads paint and zinc together: the readings say nothing of the zinc alone.',
   'inside not seen': 'The inside of closed sections is not seen. Loss there adds to the loss outside.',
   'five deepest pits': 'More than 15 % of the face is pitted: clean a circle of 300 mm and measure the five deepest pits.',
-  'weld zone': 'Within about 25 mm of a weld, aluminium has about half its strength. The width is from memory.',
+  'weld zone': `Beside a weld aluminium is weaker: ${weldedAlloys}. The zone is about 25 mm wide (from memory).`,
   'remembered index': 'The figure for hot-dip galvanized steel is from memory; it decides no fail.',
   'no published limit': 'No published limit for loss of section in light trailer frames is known; 10 % and 25 % are practice, 30 % in a pit is borrowed from ship rules. Makers’ limits and local law come first.',
   'component not named': 'The part is not named, so it counts as bearing load.',
@@ -94,6 +98,7 @@ export const corrosionWords = {
     sectionWithin: 'Ship rules, by analogy, allow a whole section to lose 10 %: this keeps within.',
     sectionBeyond: 'Ship rules, by analogy, allow a whole section to lose 10 %: this goes beyond.',
     couple: 'The other metal: {metal}, {difference} apart; up to {limit} is usually accepted outdoors. {anode}',
+    seawater: 'In sea water {gap} was measured between the two.',
     anode: { member: 'This member is the one that is eaten.', 'other part': 'The other part is the one that is eaten.', neither: 'The two are alike.' },
     ratio: { smaller: 'The other part is the smaller one: the attack is slow and stays near it.', larger: 'The other part is the larger one: the attack is fast.' },
     also: 'Also: {because} {remedy}',
