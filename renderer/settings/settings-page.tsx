@@ -11,6 +11,7 @@ import { RefusalNotice } from '../parts/refusal-notice'
 import { TextField } from '../parts/text-field'
 import { useWords } from '../parts/use-words'
 import style from './settings-page.module.css'
+import { SumsMargins } from './sums-margins'
 import { useKeepSettings, type KeepSettings } from './use-keep-settings'
 
 /** What goes with a rule book when it is chosen; both may be changed afterwards. */
@@ -101,6 +102,7 @@ export const SettingsPage = () => {
         <>
           <Surveyor settings={kept.data.settings} onChange={keep} />
           <Judging settings={kept.data.settings} onChange={keep} />
+          <SumsMargins key={kept.data.settings.ruleBook} settings={kept.data.settings} onChange={keep} />
           <Appearance settings={kept.data.settings} onChange={keep} />
         </>
       ) : !kept.error && <Waiting />}

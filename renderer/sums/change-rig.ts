@@ -1,12 +1,12 @@
-import type { z } from 'zod'
 import { rigSchema, type Rig } from '../../shared-logic/rig/rig'
 import { faultsOf } from '../../shared-logic/sums/check-input'
-import { formatQuantity } from '../../shared-logic/units/convert'
 import type { Quantity, UnitSystem } from '../../shared-logic/units/quantity'
 import type { Words } from '../../shared-logic/words/en'
 import { say } from '../../shared-logic/words/say'
 import { sayRefusal } from '../../shared-logic/words/say-refusal'
-import { withValueAt } from './rig-paths'
+import { labelOf } from './label-of'
+import { parentOf, valueAt, withValueAt } from './rig-paths'
+import { sayIssue } from './say-issue'
 
 /** A field as it is changed; its quantity says in which unit a limit is told. */
 export interface ChangedField {
@@ -21,6 +21,8 @@ export interface Held {
   readonly problem: string
   /** The text itself could not be read; there is no value to try again. */
   readonly isUnread?: true
+  /** Nothing is wrong with it: it is kept once its fellows are there too, such as the other wheel of the axle. */
+  readonly isWaiting?: boolean
 }
 export type HeldFields = ReadonlyMap<string, Held>
 
@@ -30,39 +32,52 @@ export interface RigState {
   readonly held: HeldFields
 }
 
-const sayIssue = (words: Words, issue: z.core.$ZodIssue | undefined, quantity: Quantity | undefined, units: UnitSystem): string => {
-  const { problems } = words.screens.sums
-  const limit = (value: number | bigint): string => (quantity ? formatQuantity(quantity, Number(value), units) : String(value))
-  if (issue?.code === 'too_small') return say(issue.inclusive === true ? problems.atLeast : problems.moreThan, { limit: limit(issue.minimum) }, units)
-  if (issue?.code === 'too_big') return say(problems.atMost, { limit: limit(issue.maximum) }, units)
-  return issue?.code === 'custom' ? problems.apart : problems.other
-}
-
 /** Strings of the reader, and the day a brake test begun here is dated with. */
 export interface Reader {
   readonly words: Words
   readonly units: UnitSystem
-  readonly today: string | undefined
+  readonly today: string
 }
 
 /** Parts of a rig that cannot be without something of their own. */
-const begun = (rig: Rig, path: string, today: string | undefined): Rig => {
+const begun = (rig: Rig, path: string, today: string): Rig => {
   if (path.startsWith('tieDown.') && rig.tieDown === undefined) return { ...rig, tieDown: { straps: [] } }
-  return path.startsWith('brakeTest.') && rig.brakeTest === undefined && today !== undefined ? { ...rig, brakeTest: { date: today } } : rig
+  return path.startsWith('brakeTest.') && rig.brakeTest === undefined ? { ...rig, brakeTest: { date: today } } : rig
 }
 
-type Tried = { readonly ok: true; readonly rig: Rig } | { readonly ok: false; readonly problem: string }
+type Tried = { readonly ok: true; readonly rig: Rig } | { readonly ok: false; readonly problem: string; readonly isWaiting?: boolean }
 
-/** One value into the rig: refused where a field may not hold it, or where it cannot be right beside the others. */
-const tryValue = (rig: Rig, { path, quantity }: ChangedField, value: unknown, { words, units, today }: Reader): Tried => {
-  const parsed = rigSchema.safeParse(withValueAt(begun(rig, path, today), path, value))
-  if (!parsed.success) return { ok: false, problem: sayIssue(words, parsed.error.issues[0], quantity, units) }
+const isInFuture = ({ field, value }: Held, today: string): boolean => field.path.endsWith('.date') && typeof value === 'string' && value > today
+
+/** Values into the rig, all at once: refused where a field may not hold its own, or where it cannot be right beside the others. */
+const tryValues = (rig: Rig, changes: readonly Held[], { words, units, today }: Reader): Tried => {
+  const [first] = changes
+  const said = words.screens.sums.problems
+  const late = changes.find((change) => isInFuture(change, today))
+  if (late) return { ok: false, problem: say(said.future, { field: labelOf(words, late.field.path) }, units) }
+  const wanted = changes.reduce<unknown>((so, { field, value }) => withValueAt(so, field.path, value), first ? begun(rig, first.field.path, today) : rig)
+  const parsed = rigSchema.safeParse(wanted)
+  if (!parsed.success) {
+    const own = parsed.error.issues.find(({ path }) => changes.some(({ field }) => field.path === path.join('.')))
+    const issue = own ?? parsed.error.issues[0]
+    const at = issue?.path.join('.') ?? ''
+    if (issue && valueAt(wanted, at) === undefined) return { ok: false, isWaiting: true, problem: say(said.missing, { field: labelOf(words, at) }, units) }
+    return { ok: false, problem: sayIssue(words, issue, { label: labelOf(words, at), quantity: first?.field.quantity }, units) }
+  }
   const before = new Set(faultsOf(rig).map(({ code, field }) => `${code} ${field}`))
   const fault = faultsOf(parsed.data).find(({ code, field }) => !before.has(`${code} ${field}`))
-  return fault ? { ok: false, problem: sayRefusal(words, fault) } : { ok: true, rig: parsed.data }
+  return fault ? { ok: false, problem: sayRefusal(words, fault), isWaiting: fault.code === 'sums.half-missing' } : { ok: true, rig: parsed.data }
 }
 
-/** Takes one change, and then again what was held before: a refused stem may be right once the boat is longer. */
+const fellowsOf = (open: HeldFields, path: string): Held[] => [...open.values()].filter(({ field, isUnread }) => isUnread !== true && parentOf(field.path) === parentOf(path))
+
+/** With fellows, the sentence names what all of them still lack. */
+const heldBy = (each: Held, alone: Tried, together: Tried): Held => {
+  const told = !together.ok && together.isWaiting === true ? together : alone
+  return told.ok ? each : { ...each, problem: told.problem, isWaiting: told.isWaiting === true }
+}
+
+/** Takes one change, and then again what was held before: a refused stem may be right once the boat is longer, one end of a strap once all of it is told. */
 export const takeChange = ({ rig, held }: RigState, change: Held, reader: Reader): RigState => {
   const open = new Map([...held, [change.field.path, change]])
   let taken = rig
@@ -70,19 +85,26 @@ export const takeChange = ({ rig, held }: RigState, change: Held, reader: Reader
     before = open.size
     for (const [path, each] of open) {
       if (each.isUnread) continue
-      const tried = tryValue(taken, each.field, each.value, reader)
+      const alone = tryValues(taken, [each], reader)
+      const fellows = !alone.ok && alone.isWaiting === true ? fellowsOf(open, path) : [each]
+      const tried = fellows.length > 1 ? tryValues(taken, fellows, reader) : alone
       if (tried.ok) {
         taken = tried.rig
-        open.delete(path)
-      } else open.set(path, { ...each, problem: tried.problem })
+        for (const { field } of fellows) open.delete(field.path)
+      } else open.set(path, heldBy(each, alone, tried))
     }
   }
   return { rig: taken, held: open }
 }
 
-/** The rig for the sums: without what is held, so that no number rests on it. A row that cannot be without its field is left as it was kept. */
-export const rigForSums = ({ rig, held }: RigState): Rig =>
-  [...held.keys()].reduce<Rig>((so, path) => {
-    const parsed = rigSchema.safeParse(withValueAt(so, path, undefined))
-    return parsed.success ? parsed.data : so
-  }, rig)
+/** The rig without what stands at the path, or without the group it belongs to where that cannot be without it; a row of a list stays as it was kept. */
+const without = (rig: Rig, path: string): Rig => {
+  for (let at = path; at.includes('.') && !/\.\d+$/.test(at); at = parentOf(at)) {
+    const parsed = rigSchema.safeParse(withValueAt(rig, at, undefined))
+    if (parsed.success) return parsed.data
+  }
+  return rig
+}
+
+/** The rig for the sums: without what is held, so that no number rests on it. */
+export const rigForSums = ({ rig, held }: RigState): Rig => [...held.keys()].reduce(without, rig)

@@ -4,7 +4,8 @@ import { sayBrakes } from '../../shared-logic/words/sums/brakes'
 import { sayCoupling } from '../../shared-logic/words/sums/coupling'
 import { useUnits } from '../parts/use-settings'
 import { useWords } from '../parts/use-words'
-import { brakeInputs, couplingInputs } from './fields'
+import { BrakeTestRows } from './brake-test-rows'
+import { couplingInputs } from './fields'
 import { InputGroup } from './input-group'
 import { Part } from './part'
 import { HowWorkedOut, SumsLines } from './sums-lines'
@@ -16,7 +17,7 @@ interface PartProps {
   readonly rigId: string
 }
 
-const CouplingInputs = memo(({ sheet }: Pick<PartProps, 'sheet'>) => <><InputGroup group={couplingInputs} sheet={sheet} /><InputGroup group={brakeInputs(sheet.kept)} sheet={sheet} /></>)
+const CouplingInputs = memo(({ sheet }: Pick<PartProps, 'sheet'>) => <>{couplingInputs.map((group) => <InputGroup key={group.id} group={group} sheet={sheet} />)}<BrakeTestRows sheet={sheet} /></>)
 CouplingInputs.displayName = 'CouplingInputs'
 
 /** Coupling strength, chains and brakes. */

@@ -7,9 +7,10 @@ import type { Words } from '../../shared-logic/words/en'
 /** How one input of the sums is typed or chosen. */
 export type SumsInput =
   | { readonly kind: 'quantity'; readonly path: string; readonly quantity: Quantity }
-  | { readonly kind: 'number'; readonly path: string; readonly min: number; readonly max: number }
-  | { readonly kind: 'choice'; readonly path: string; readonly options: readonly string[]; readonly words: 'sharings' | 'surfaces' }
+  | { readonly kind: 'count'; readonly path: string }
+  | { readonly kind: 'choice'; readonly path: string; readonly options: readonly string[]; readonly words: 'sharings' | 'surfaces' | 'leadings' | 'sides'; readonly isNeeded?: true }
   | { readonly kind: 'flag'; readonly path: string }
+  | { readonly kind: 'date'; readonly path: string }
 
 export type GroupId = keyof Words['screens']['sums']['groups']
 
@@ -22,12 +23,14 @@ const mass = (path: string): SumsInput => ({ kind: 'quantity', path, quantity: '
 const length = (path: string): SumsInput => ({ kind: 'quantity', path, quantity: 'length' })
 const small = (path: string): SumsInput => ({ kind: 'quantity', path, quantity: 'smallLength' })
 const force = (path: string): SumsInput => ({ kind: 'quantity', path, quantity: 'force' })
+const count = (path: string): SumsInput => ({ kind: 'count', path })
+const flag = (path: string): SumsInput => ({ kind: 'flag', path })
 const when = (isAsked: boolean, ...inputs: readonly SumsInput[]): readonly SumsInput[] => (isAsked ? inputs : [])
 
 export const placesOf = ({ trailer, boat }: Rig): SumsGroup => ({
   id: 'places',
   inputs: [
-    length('trailer.ballToAxleM'), ...when(boat !== undefined, length('loading.stemAftOfBallM')), length('loading.trailerCentreAftOfBallM'),
+    length('trailer.ballToAxleM'), ...when(boat !== undefined, length('loading.stemAftOfBallM'), length('loading.transomAftOfBallM')), length('loading.trailerCentreAftOfBallM'),
     ...when(boat !== undefined, length('boat.lengthM'), length('loading.boatCentreAftOfStemM')), ...when(boat?.engineMassKg !== undefined, length('loading.engineAftOfStemM')),
     ...when((trailer.axleCount ?? 1) > 1, length('stance.axleSpacingM'), { kind: 'choice', path: 'stance.loadSharing', options: loadSharings, words: 'sharings' }),
   ],
@@ -37,7 +40,7 @@ export const massesOf = ({ boat }: Rig): SumsGroup => ({
   id: 'masses',
   inputs: [
     mass('trailer.massKg'), mass('trailer.maximumMassKg'), mass('trailer.axleRatingKg'), ...when(boat !== undefined, mass('boat.dryMassKg'), mass('boat.engineMassKg')),
-    { kind: 'number', path: 'trailer.axleCount', min: 1, max: 3 }, { kind: 'number', path: 'trailer.tyre.loadIndex', min: 50, max: 130 }, mass('stance.axleGroupKg'),
+    count('trailer.axleCount'), count('trailer.tyre.loadIndex'), mass('stance.axleGroupKg'),
   ],
 })
 
@@ -46,25 +49,38 @@ export const heightsOf = ({ boat, stance }: Rig): SumsGroup => ({
   inputs: [
     length('stance.ballHeightM'), length('stance.levelBallHeightM'), length('stance.wheelCentreHeightM'), length('stance.trackM'), length('loading.trailerCentreHeightM'),
     ...when(boat !== undefined, length('loading.boatCentreHeightM')), ...when(boat?.engineMassKg !== undefined, length('loading.engineHeightM')),
-    ...when(stance?.loadSharing === 'independent', { kind: 'number', path: 'stance.axleRateKgPerM', min: 500, max: 500_000 }),
+    ...when(stance?.loadSharing === 'independent', { kind: 'quantity', path: 'stance.axleRateKgPerM', quantity: 'springRate' }),
   ],
 })
 
-export const couplingInputs: SumsGroup = {
-  id: 'coupling',
-  inputs: [
-    ...['couplerRatingKg', 'ballRatingKg', 'hitchRatingKg', 'towVehicleRatingKg', 'couplerStaticKg', 'ballStaticKg', 'hitchStaticKg', 'towVehicleStaticKg', 'towVehicleMaximumKg', 'towVehicleAxlesKg'].map((name) => mass(`couplingRatings.${name}`)),
-    force('couplingRatings.dValueN'), force('couplingRatings.chainBreakingForceN'), { kind: 'number', path: 'couplingRatings.chainCount', min: 1, max: 4 }, small('trailer.ballDiameterM'),
-  ],
-}
+const ratings = (...names: readonly string[]): SumsInput[] => names.map((name) => mass(`couplingRatings.${name}`))
 
+export const couplingInputs: readonly SumsGroup[] = [
+  {
+    id: 'coupling',
+    inputs: [
+      ...ratings('couplerRatingKg', 'ballRatingKg', 'hitchRatingKg', 'towVehicleRatingKg', 'towVehicleMaximumKg', 'towVehicleAxlesKg'), small('trailer.ballDiameterM'),
+      flag('couplingRatings.towVehicleHasAirSuspension'),
+    ],
+  },
+  { id: 'staticLoads', inputs: ratings('couplerStaticKg', 'ballStaticKg', 'hitchStaticKg', 'towVehicleStaticKg') },
+  { id: 'strength', inputs: [force('couplingRatings.dValueN'), force('couplingRatings.vValueN'), count('couplingRatings.chainCount'), force('couplingRatings.chainBreakingForceN')] },
+]
+
+/** What a brake test showed; the forces at the wheels are asked axle by axle. */
 export const brakeInputs = ({ trailer }: Rig): SumsGroup => ({
   id: 'brakeTest',
   inputs: [
-    ...when(trailer.brakes !== undefined && trailer.brakes !== 'none', { kind: 'number', path: 'trailer.brakedAxleCount', min: 1, max: 3 }),
-    small('brakeTest.actuatorTravelM'), small('brakeTest.actuatorStrokeM'),
+    ...when(trailer.brakes !== undefined && trailer.brakes !== 'none', count('trailer.brakedAxleCount')),
+    { kind: 'date', path: 'brakeTest.date' }, mass('brakeTest.massKg'), small('brakeTest.actuatorTravelM'), small('brakeTest.actuatorStrokeM'),
   ],
 })
+
+/** As many rows as the trailer has axles, or as are recorded; one while neither is known. */
+export const brakedAxles = ({ trailer, brakeTest }: Rig): number => Math.max(trailer.axleCount ?? 1, brakeTest?.axles?.length ?? 0)
+
+export const brakeForceInputs = (axle: number): { readonly left: SumsInput; readonly right: SumsInput } =>
+  ({ left: force(`brakeTest.axles.${axle}.leftN`), right: force(`brakeTest.axles.${axle}.rightN`) })
 
 export const tieDownInputs: SumsGroup = {
   id: 'tieDown',

@@ -48,7 +48,7 @@ interface PartProps {
   readonly rigId: string
 }
 
-const LoadInputs = memo(({ sheet, rigId }: Pick<PartProps, 'sheet' | 'rigId'>) => <><InputGroup group={massesOf(sheet.kept)} sheet={sheet} /><TankRows sheet={sheet} rigId={rigId} /><GearRows sheet={sheet} /></>)
+const LoadInputs = memo(({ sheet, rigId }: Pick<PartProps, 'sheet' | 'rigId'>) => <><InputGroup group={massesOf(sheet.kept)} sheet={sheet} isOpen /><TankRows sheet={sheet} rigId={rigId} /><GearRows sheet={sheet} /></>)
 LoadInputs.displayName = 'LoadInputs'
 
 /** Load sheet: what is carried, what each limit leaves, and each tyre at its own load. */

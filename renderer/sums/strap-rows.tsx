@@ -1,84 +1,84 @@
 import { useState } from 'react'
+import { leadOf } from '../../shared-logic/lashing/geometry'
 import { lashingRoutes, strapPlaces, type Strap } from '../../shared-logic/rig/tie-down'
+import { measured, type UnitSystem } from '../../shared-logic/units/quantity'
+import type { Words } from '../../shared-logic/words/en'
 import { say } from '../../shared-logic/words/say'
 import { Button } from '../parts/button'
-import { ChoiceField } from '../parts/choice-field'
-import { NumberField } from '../parts/number-field'
 import { SelectField } from '../parts/select-field'
+import { useUnits } from '../parts/use-settings'
 import { useWords } from '../parts/use-words'
+import { Fold, openBelow } from './fold'
+import foldStyle from './fold.module.css'
 import { Inputs } from './input-group'
+import { StrapLeadFields } from './strap-lead'
 import { BoundField } from './sums-field'
 import style from './sums-inputs.module.css'
 import type { SheetFields } from './use-sums-rig'
 
-type Angles = NonNullable<Strap['angles']>
-type AnglesDraft = { readonly [Name in keyof Angles]?: Angles[Name] | undefined }
-
-const leadings = ['forward', 'aft'] as const
-const sides = ['left', 'right'] as const
-const degree = Math.PI / 180
-const toDegrees = (rad: number | undefined): number | undefined => (rad === undefined ? undefined : Math.round(rad / degree))
-const toRadians = (degrees: number | undefined): number | undefined => (degrees === undefined ? undefined : degrees * degree)
 const optionsOf = <Value extends string>(values: readonly Value[], labels: Readonly<Record<Value, string>>) => values.map((value) => ({ value, label: labels[value] }))
 
 const withStraps = ({ kept }: SheetFields, straps: readonly Strap[]): SheetFields['kept'] => ({ ...kept, tieDown: { ...kept.tieDown, straps: [...straps] } })
 
-const isWhole = (draft: AnglesDraft): draft is Angles => draft.downRad !== undefined && draft.offRad !== undefined && draft.leads !== undefined && draft.side !== undefined
-
-/** How the strap leads, where its ends were not measured: kept once all four are told. */
-const AngleFields = ({ strap, onChange }: { readonly strap: Strap; readonly onChange: (angles: Angles) => void }) => {
-  const { straps: said } = useWords().screens.sums
-  const [draft, setDraft] = useState<AnglesDraft>(strap.angles ?? {})
-  const set = (change: AnglesDraft): void => {
-    const next = { ...draft, ...change }
-    setDraft(next)
-    if (isWhole(next)) onChange(next)
-  }
-  return (
-    <div className={style.fields}>
-      <NumberField label={said.down} min={-90} max={90} value={toDegrees(draft.downRad)} onChange={(value) => set({ downRad: toRadians(value) })} />
-      <NumberField label={said.off} min={0} max={90} value={toDegrees(draft.offRad)} onChange={(value) => set({ offRad: toRadians(value) })} />
-      <div className={style.wide}><ChoiceField label={said.leads} options={optionsOf(leadings, said.leadings)} value={draft.leads} onChange={(leads) => set({ leads })} /></div>
-      <div className={style.wide}><ChoiceField label={said.side} options={optionsOf(sides, said.sides)} value={draft.side} onChange={(side) => set({ side })} /></div>
-    </div>
-  )
+/** Where it is, how it runs, what it bears and how it leads; what is not known is said too. */
+const sayStrap = ({ screens: { sums: { straps: said } } }: Words, strap: Strap, units: UnitSystem): string => {
+  const lead = leadOf(strap)
+  return [
+    said.routes[strap.route].toLowerCase(),
+    strap.ratedN === undefined ? said.ratingUnknown : say(said.ratedAt, { rating: measured('force', strap.ratedN) }, units),
+    lead ? say(said.leadsAt, { down: measured('angle', lead.downRad), off: measured('angle', lead.offRad) }, units) : said.leadUnknown,
+  ].join('; ')
 }
 
+const forces = ['ratedN', 'breakingN', 'fittingRatedN', 'anchorRatedN', 'tensionN'] as const
+
 interface StrapRowProps {
-  readonly strap: Strap
   readonly index: number
   readonly sheet: SheetFields
   readonly straps: readonly Strap[]
+  readonly isOpen: boolean
 }
 
-const StrapRow = ({ strap, index, sheet, straps }: StrapRowProps) => {
-  const { sums: said } = useWords().screens
-  const put = (change: Partial<Strap>): void => sheet.put(withStraps(sheet, straps.map((each, other) => (other === index ? { ...each, ...change } : each))))
+const StrapRow = ({ index, sheet, straps, isOpen }: StrapRowProps) => {
+  const words = useWords()
+  const units = useUnits()
+  const { sums: said } = words.screens
+  const strap = straps[index]
+  if (!strap) return null
   const path = `tieDown.straps.${index}`
+  const putWhole = (next: Strap): void => sheet.put(withStraps(sheet, straps.map((each, other) => (other === index ? next : each))), path)
+  const hasOwnName = strap.position !== said.straps.places[strap.place].toLowerCase()
   return (
-    <fieldset className={style.row} data-path={path}>
-      <legend>{say(said.strapRow, { number: index + 1 }, 'metric')}</legend>
+    <Fold
+      title={<span className={foldStyle.name}>{say(said.strapRow, { number: index + 1, position: strap.position }, units)}</span>} line={sayStrap(words, strap, units)}
+      openCount={openBelow(sheet, [path])} isOpen={isOpen} path={path}
+    >
       <div className={style.fields}>
-        <SelectField label={said.straps.place} options={optionsOf(strapPlaces, said.straps.places)} value={strap.place} onChange={(place) => put({ place, position: said.straps.places[place].toLowerCase() })} />
-        <SelectField label={said.straps.route} options={optionsOf(lashingRoutes, said.straps.routes)} value={strap.route} onChange={(route) => put({ route })} />
-        <BoundField sheet={sheet} label={said.straps.rating} input={{ kind: 'quantity', path: `${path}.ratedN`, quantity: 'force' }} />
-        {strap.route === 'over the top' && <BoundField sheet={sheet} label={said.straps.tension} input={{ kind: 'quantity', path: `${path}.tensionN`, quantity: 'force' }} />}
+        <SelectField label={said.straps.place} options={optionsOf(strapPlaces, said.straps.places)} value={strap.place} onChange={(place) => putWhole({ ...strap, place, ...(!hasOwnName && { position: said.straps.places[place].toLowerCase() }) })} />
+        <SelectField label={said.straps.route} options={optionsOf(lashingRoutes, said.straps.routes)} value={strap.route} onChange={(route) => putWhole({ ...strap, route })} />
+        {forces.filter((name) => name !== 'tensionN' || strap.route === 'over the top' || strap.tensionN !== undefined).map((name) => (
+          <BoundField key={name} sheet={sheet} label={said.straps.forces[name]} input={{ kind: 'quantity', path: `${path}.${name}`, quantity: 'force' }} hint={said.straps.forceHints[name]} />
+        ))}
       </div>
-      {strap.boat && strap.trailer ? <p className={style.soft}>{said.straps.measured}</p> : <AngleFields strap={strap} onChange={(angles) => put({ angles })} />}
-      <div><Button kind="quiet" onPress={() => sheet.put(withStraps(sheet, straps.filter((_, other) => other !== index)))}>{say(said.removeStrap, { number: index + 1 }, 'metric')}</Button></div>
-    </fieldset>
+      <StrapLeadFields sheet={sheet} strap={strap} path={path} onChange={putWhole} />
+      <div><Button kind="quiet" onPress={() => sheet.put(withStraps(sheet, straps.filter((_, other) => other !== index)), 'tieDown.straps')}>{say(said.removeStrap, { number: index + 1 }, units)}</Button></div>
+    </Fold>
   )
 }
 
-/** The straps as fitted. */
+/** The straps as fitted, each folded under what it is. */
 export const StrapRows = ({ sheet }: { readonly sheet: SheetFields }) => {
   const { sums: said } = useWords().screens
   const straps = sheet.kept.tieDown?.straps ?? []
-  const add = (): void => sheet.put(withStraps(sheet, [...straps, { position: said.straps.places.transom.toLowerCase(), place: 'transom', route: 'direct' }]))
+  const [added, setAdded] = useState<number>()
+  const add = (): void => {
+    setAdded(straps.length)
+    sheet.put(withStraps(sheet, [...straps, { position: said.straps.places.transom.toLowerCase(), place: 'transom', route: 'direct' }]))
+  }
   return (
-    <Inputs id="straps">
+    <Inputs id="straps" count={say(straps.length === 1 ? said.strapCount.one : said.strapCount.many, { count: straps.length }, 'metric')} line={straps.map(({ position }) => position).join('; ')} openCount={openBelow(sheet, ['tieDown.straps'])}>
       {straps.length === 0 && <p className={style.soft}>{said.straps.none}</p>}
-      {straps.map((strap, index) => <StrapRow key={`${index} of ${straps.length}`} strap={strap} index={index} sheet={sheet} straps={straps} />)}
+      {straps.length > 0 && <div className={style.folds}>{straps.map((_, index) => <StrapRow key={`${index} of ${straps.length}`} index={index} sheet={sheet} straps={straps} isOpen={index === added} />)}</div>}
       {straps.length < 20 && <div data-path="tieDown.straps"><Button onPress={add}>{said.addStrap}</Button></div>}
     </Inputs>
   )

@@ -1,7 +1,10 @@
 import { useDeferredValue, useMemo } from 'react'
 import { Button as AriaButton } from 'react-aria-components'
+import { Link } from 'wouter'
 import { sumsOf } from '../../shared-logic/sums/sums'
 import type { RigRow } from '../../shared-logic/survey/records'
+import { bandsOf, type SumsSettings } from '../../shared-logic/sums/settings'
+import { measured } from '../../shared-logic/units/quantity'
 import { say } from '../../shared-logic/words/say'
 import { useQueryOf } from '../client/use-procedure'
 import { sentenceOf } from '../client/sentence-of'
@@ -55,11 +58,19 @@ const Keeping = ({ sheet: { keeping, fields: { held }, undo } }: { readonly shee
   )
 }
 
-const SumsSheet = ({ row }: { readonly row: RigRow }) => {
+/** By which margins all this is judged, and the way to set others. */
+const Margins = ({ wanted }: { readonly wanted: SumsSettings }) => {
+  const { sums: said } = useWords().screens
+  const { ruleBook, units } = useSettings()
+  const { passFrom, passTo } = bandsOf(wanted, ruleBook)
+  return <p className={style.margins}>{say(said.judgedBy, { reserve: measured('ratio', wanted.reserve), from: measured('ratio', passFrom), to: measured('ratio', passTo) }, units)} <Link to="/settings" className={style.jump ?? ''}>{said.toMargins}</Link></p>
+}
+
+const SumsSheet = ({ row, today }: { readonly row: RigRow; readonly today: string }) => {
   const words = useWords()
   const { ruleBook, sums: wanted } = useSettings()
   const said = words.screens.sums
-  const sheet = useSumsRig(row.rig, row.id)
+  const sheet = useSumsRig(row.rig, row.id, today)
   const { fields } = sheet
   const sums = useMemo(() => sumsOf(sheet.rig, ruleBook, wanted), [sheet.rig, ruleBook, wanted])
   // While something is dragged, drawing and headline follow at once and the sheet below as soon as there is time.
@@ -69,6 +80,7 @@ const SumsSheet = ({ row }: { readonly row: RigRow }) => {
       <LeaveGuard isHeld={fields.held.size > 0 || (sheet.keeping.error !== null && sheet.keeping.error !== undefined)} />
       <SideBoard sheet={sheet} sums={sums} />
       <Headline sums={sums} />
+      <Margins wanted={wanted} />
       <div className={style.bar}><Parts /><Keeping sheet={sheet} /></div>
       <div className={classNames(style.sheet, sheet.isDragging && style.dragged)}>
         <BalancePart sheet={fields} sums={shown} rigId={row.id} />
@@ -84,10 +96,12 @@ const SumsSheet = ({ row }: { readonly row: RigRow }) => {
 export const SumsPage = ({ rigId }: { readonly rigId: string }) => {
   const { rig: words, shell } = useWords().screens
   const row = useQueryOf('rigs.get', { rigId })
-  if (row.data) return <SumsSheet row={row.data} />
+  const about = useQueryOf('yard.about', {})
+  if (row.data && about.data) return <SumsSheet row={row.data} today={about.data.today} />
+  const error = row.error ?? about.error
   return (
     <Page title={row.error ? words.gone : shell.programName} isTitleHidden={!row.error}>
-      {row.error ? <RefusalNotice error={row.error} onRetry={() => { void row.refetch() }} /> : <Waiting />}
+      {error ? <RefusalNotice error={error} onRetry={() => { void row.refetch(); void about.refetch() }} /> : <Waiting />}
     </Page>
   )
 }

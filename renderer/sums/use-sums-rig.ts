@@ -1,6 +1,6 @@
 import { useCallback, useMemo, useRef, useState } from 'react'
 import type { Rig } from '../../shared-logic/rig/rig'
-import { useMutationOf, useQueryOf } from '../client/use-procedure'
+import { useMutationOf } from '../client/use-procedure'
 import { useUnits } from '../parts/use-settings'
 import { useWords } from '../parts/use-words'
 import { rigForSums, takeChange, type ChangedField, type HeldFields, type RigState } from './change-rig'
@@ -14,8 +14,10 @@ export interface SheetFields {
   readonly kept: Rig
   readonly held: HeldFields
   readonly change: ChangeSumsField
-  /** The whole rig as it should be, kept at once: a move carried out, a row added or removed. */
-  readonly put: (rig: Rig) => void
+  /** The whole rig as it should be, kept at once: a move carried out, a row added or removed. What is held below `drops` is let go. */
+  readonly put: (rig: Rig, drops?: string) => void
+  /** The latest day a test or weighing can have. */
+  readonly today: string
 }
 
 export interface SumsRig {
@@ -30,10 +32,9 @@ export interface SumsRig {
 }
 
 /** The rig on the sheet: changes are kept one after the other in the order they were made; a refused one stays in its field. */
-export const useSumsRig = (first: Rig, rigId: string): SumsRig => {
+export const useSumsRig = (first: Rig, rigId: string, today: string): SumsRig => {
   const words = useWords()
   const units = useUnits()
-  const today = useQueryOf('yard.about', {}).data?.today
   const [state, setState] = useState<RigState>({ rig: first, held: new Map() })
   const [dragged, setDragged] = useState<Rig>()
   const [earlier, setEarlier] = useState<readonly Rig[]>([])
@@ -56,9 +57,10 @@ export const useSumsRig = (first: Rig, rigId: string): SumsRig => {
     else take({ rig, held: new Map([...held, [field.path, { field, value, problem, isUnread: true as const }]]) })
   }, [take, words, units, today])
 
-  const put = useCallback((rig: Rig): void => {
+  const put = useCallback((rig: Rig, drops?: string): void => {
+    const { held } = latest.current
     setDragged(undefined)
-    take({ rig, held: latest.current.held })
+    take({ rig, held: drops === undefined ? held : new Map([...held].filter(([path]) => !path.startsWith(`${drops}.`))) })
   }, [take])
 
   const undo = (): void => {
@@ -69,7 +71,7 @@ export const useSumsRig = (first: Rig, rigId: string): SumsRig => {
   }
 
   const rig = useMemo(() => dragged ?? rigForSums(state), [dragged, state])
-  const fields = useMemo(() => ({ kept: state.rig, held: state.held, change, put }), [state, change, put])
+  const fields = useMemo(() => ({ kept: state.rig, held: state.held, change, put, today }), [state, change, put, today])
   return {
     rig, isDragging: dragged !== undefined, fields, preview: setDragged, undo: earlier.length > 0 ? undo : undefined,
     keeping: { isSaving: saving.isPending, isSaved: saving.isSuccess, error: saving.error, tryAgain: () => mutate({ rigId, rig: latest.current.rig }) },

@@ -1,56 +1,40 @@
 import { useState } from 'react'
 import { sayDate, say } from '../../shared-logic/words/say'
-import { useQueryOf } from '../client/use-procedure'
 import { Button } from '../parts/button'
-import { DateField } from '../parts/date-field'
-import { QuantityField } from '../parts/quantity-field'
 import { useWords } from '../parts/use-words'
 import { Inputs } from './input-group'
 import style from './sums-inputs.module.css'
 import type { SheetFields } from './use-sums-rig'
+import { WeighingForm } from './weighing-form'
 
-
-/** A weighing with a scale under the coupling and the axles on others. */
-const NewWeighing = ({ sheet, onKept }: { readonly sheet: SheetFields; readonly onKept: () => void }) => {
-  const { sums: said } = useWords().screens
-  const today = useQueryOf('yard.about', {}).data?.today
-  const [chosen, setChosen] = useState<string | undefined>()
-  const [couplingKg, setCoupling] = useState<number>()
-  const [axlesKg, setAxles] = useState<number>()
-  const date = chosen ?? today
-  const isWhole = date !== undefined && couplingKg !== undefined && axlesKg !== undefined && couplingKg >= 0 && axlesKg > 0
-  const keep = (): void => {
-    if (!isWhole) return
-    sheet.put({ ...sheet.kept, weighings: [...(sheet.kept.weighings ?? []), { method: 'tongue and axles', date, couplingKg, axlesKg }] })
-    onKept()
-  }
-  return (
-    <div className={style.row}>
-      <div className={style.fields}>
-        <DateField label={said.weighing.date} value={date} max={today} onChange={setChosen} />
-        <QuantityField label={said.weighing.coupling} quantity="mass" value={couplingKg} onChange={setCoupling} />
-        <QuantityField label={said.weighing.axles} quantity="mass" value={axlesKg} onChange={setAxles} />
-      </div>
-      <div><Button onPress={keep} isDisabled={!isWhole}>{said.weighing.keep}</Button></div>
-    </div>
-  )
-}
-
-/** Weighings kept with the rig; what they come to stands among the results. */
+/** Weighings kept with the rig, by whichever method; what they come to stands among the results. */
 export const WeighingRows = ({ sheet }: { readonly sheet: SheetFields }) => {
   const words = useWords()
-  const { weighing } = words.screens.sums
-  const [isAdding, setAdding] = useState(false)
+  const { weighing: said } = words.screens.sums
+  /** The weighing that is put right, or one past the last for a new one. */
+  const [entering, setEntering] = useState<number>()
   const weighings = sheet.kept.weighings ?? []
+  const rows = weighings.map(({ date, method }) => say(said.row, { date: sayDate(date), method: words.sums.methods[method] }, 'metric'))
+  const leave = (): void => setEntering(undefined)
+  const remove = (index: number): void => {
+    leave()
+    sheet.put({ ...sheet.kept, weighings: weighings.filter((_, other) => other !== index) })
+  }
   return (
-    <Inputs id="weighings">
-      {weighings.map(({ date, method }, index) => (
-        <div key={`${date} ${method}`} className={style.rowHead}>
-          <span>{say(weighing.row, { date: sayDate(date), method: words.sums.methods[method] }, 'metric')}</span>
-          <Button kind="quiet" onPress={() => sheet.put({ ...sheet.kept, weighings: weighings.filter((_, other) => other !== index) })}>{say(weighing.remove, { date: sayDate(date) }, 'metric')}</Button>
+    <Inputs id="weighings" count={say(rows.length === 1 ? said.count.one : said.count.many, { count: rows.length }, 'metric')} line={rows.join('; ')}>
+      {rows.length === 0 && <p className={style.soft}>{said.none}</p>}
+      {rows.map((row, index) => (entering === index ? (
+        <WeighingForm key={`${index} of ${rows.length}`} sheet={sheet} index={index} onKept={leave} onCancel={leave} />
+      ) : (
+        <div key={`${index} of ${rows.length}`} className={style.rowHead} data-path={`weighings.${index}`}>
+          <span>{row}</span>
+          <span className={style.actions}>
+            <Button kind="quiet" aria-label={say(said.changeLabel, { row }, 'metric')} onPress={() => setEntering(index)}>{said.change}</Button>
+            <Button kind="quiet" aria-label={say(said.removeLabel, { row }, 'metric')} onPress={() => remove(index)}>{said.remove}</Button>
+          </span>
         </div>
-      ))}
-      {isAdding ? <NewWeighing sheet={sheet} onKept={() => setAdding(false)} /> : <div><Button onPress={() => setAdding(true)}>{weighing.add}</Button></div>}
+      )))}
+      {entering === rows.length ? <WeighingForm sheet={sheet} onKept={leave} onCancel={leave} /> : <div data-path="weighings"><Button onPress={() => setEntering(rows.length)}>{said.add}</Button></div>}
     </Inputs>
   )
 }
