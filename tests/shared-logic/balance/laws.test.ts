@@ -6,12 +6,13 @@ import { leverOf, momentOf, totalOf, type Mass } from '../../../shared-logic/bal
 import { couplingGainedBrakingKg, onSideSlope, tipsAtRad } from '../../../shared-logic/balance/load-transfer'
 import { axleForShareM, moveForShareM, withMoved } from '../../../shared-logic/balance/reach-target'
 import { centreHeightByRaisingM } from '../../../shared-logic/balance/weighing'
+import { evenly } from '../evenly'
 
 const near = (a: number, b: number, scale: number): boolean => Math.abs(a - b) <= 1e-9 * Math.max(1, Math.abs(scale))
 const masses: fc.Arbitrary<Mass[]> = fc
-  .array(fc.record({ massKg: fc.double({ min: 1, max: 4000, noNaN: true }), atM: fc.double({ min: -0.5, max: 9, noNaN: true }) }), { minLength: 1, maxLength: 8 })
+  .array(fc.record({ massKg: evenly(1, 4000), atM: evenly(-0.5, 9) }), { minLength: 1, maxLength: 8 })
   .map((list) => list.map((mass, index) => ({ id: `mass ${index}`, ...mass })))
-const axle = fc.double({ min: 1.5, max: 8, noNaN: true })
+const axle = evenly(1.5, 8)
 
 describe('the lever', () => {
   it('balances: coupling and axle carry everything, and their moments are the masses’ moments', () => {
@@ -32,7 +33,7 @@ describe('the lever', () => {
   })
 
   it('never lowers the coupling load when a mass moves forward', () => {
-    fc.assert(fc.property(masses, axle, fc.double({ min: 0, max: 3, noNaN: true }), (list, axleM, forwardM) => {
+    fc.assert(fc.property(masses, axle, evenly(0, 3), (list, axleM, forwardM) => {
       const before = leverOf(list, axleM)
       const after = leverOf(withMoved(list, new Set(['mass 0']), forwardM), axleM)
       return before !== undefined && after !== undefined && after.couplingKg >= before.couplingKg - 1e-9 * before.totalKg
@@ -40,7 +41,7 @@ describe('the lever', () => {
   })
 
   it('reaches the target share by the move it names', () => {
-    fc.assert(fc.property(masses, axle, fc.double({ min: 0.04, max: 0.2, noNaN: true }), (list, axleM, share) => {
+    fc.assert(fc.property(masses, axle, evenly(0.04, 0.2), (list, axleM, share) => {
       const moved = new Set(['mass 0'])
       const forwardM = moveForShareM(list, axleM, moved, share)
       if (forwardM === undefined) return false
@@ -50,7 +51,7 @@ describe('the lever', () => {
   })
 
   it('reaches the target share by the axle place it names', () => {
-    fc.assert(fc.property(masses, fc.double({ min: 0.04, max: 0.2, noNaN: true }), fc.double({ min: 0, max: 300, noNaN: true }), (list, share, groupKg) => {
+    fc.assert(fc.property(masses, evenly(0.04, 0.2), evenly(0, 300), (list, share, groupKg) => {
       const axleM = axleForShareM(list, share, groupKg)
       if (axleM === undefined || momentOf(list) < 1) return momentOf(list) < 1 || totalOf(list) * (1 - share) <= groupKg * share
       const lever = leverOf([...list, { id: 'axle group', massKg: groupKg, atM: axleM }], axleM)
@@ -60,10 +61,10 @@ describe('the lever', () => {
 })
 
 describe('an axle group', () => {
-  const spread = fc.tuple(axle, fc.double({ min: 0.7, max: 1.1, noNaN: true })).map(([first, pitch]) => [first, first + pitch])
+  const spread = fc.tuple(axle, evenly(0.7, 1.1)).map(([first, pitch]) => [first, first + pitch])
 
   it('of independent arms, level, splits as an equalised one', () => {
-    fc.assert(fc.property(masses, spread, fc.double({ min: 5_000, max: 60_000, noNaN: true }), (list, axlesM, rate) => {
+    fc.assert(fc.property(masses, spread, evenly(5_000, 60_000), (list, axlesM, rate) => {
       const level = independentSplit(list, axlesM, 0, rate)
       const equal = equalisedSplit(list, axlesM)
       return level !== undefined && equal !== undefined && near(level.couplingKg, equal.couplingKg, totalOf(list) * 10) && level.axlesKg.every((load, index) => near(load, equal.axlesKg[index] ?? 0, totalOf(list) * 10))
@@ -71,7 +72,7 @@ describe('an axle group', () => {
   })
 
   it('stays in balance at any coupler height, solved against the three equations of springs and statics', () => {
-    fc.assert(fc.property(masses, spread, fc.double({ min: -0.1, max: 0.1, noNaN: true }), fc.double({ min: 5_000, max: 60_000, noNaN: true }), (list, axlesM, raisedM, rate) => {
+    fc.assert(fc.property(masses, spread, evenly(-0.1, 0.1), evenly(5_000, 60_000), (list, axlesM, raisedM, rate) => {
       const split = independentSplit(list, axlesM, raisedM, rate)
       const [a = 0, b = 0] = axlesM
       // Unknowns: coupling load, both axle loads, turn. Rows: forces, moments, and each spring's law with the settled height eliminated.
@@ -87,7 +88,7 @@ describe('an axle group', () => {
   })
 
   it('of independent arms loads the rear axle when towed nose-high', () => {
-    fc.assert(fc.property(spread, fc.double({ min: 0.01, max: 0.1, noNaN: true }), (axlesM, raisedM) => {
+    fc.assert(fc.property(spread, evenly(0.01, 0.1), (axlesM, raisedM) => {
       const split = independentSplit([{ id: 'all', massKg: 2000, atM: (axlesM[0] ?? 0) * 0.95 }], axlesM, raisedM, 30_000)
       return split !== undefined && (split.axlesKg[1] ?? 0) > (split.axlesKg[0] ?? 0)
     }))
@@ -97,7 +98,7 @@ describe('an axle group', () => {
 describe('height of the centre of mass', () => {
   it('comes back from the two weighings it would cause', () => {
     fc.assert(fc.property(
-      fc.double({ min: 0.4, max: 2.2, noNaN: true }), fc.double({ min: 0.05, max: 0.25, noNaN: true }), fc.double({ min: 0.03, max: 0.3, noNaN: true }),
+      evenly(0.4, 2.2), evenly(0.05, 0.25), evenly(0.03, 0.3),
       (heightM, share, raisedRad) => {
         const [totalKg, axleM, axleHeightM, couplingHeightM] = [1800, 5, 0.33, 0.45]
         const aheadM = share * axleM
@@ -118,7 +119,7 @@ describe('height of the centre of mass', () => {
   })
 
   it('shares an axle’s load between its wheels on a side slope as the two equations of equilibrium do', () => {
-    fc.assert(fc.property(fc.double({ min: 200, max: 3000, noNaN: true }), fc.double({ min: 0.3, max: 2, noNaN: true }), fc.double({ min: 1.2, max: 2.2, noNaN: true }), fc.double({ min: 0, max: 0.4, noNaN: true }), (axleKg, heightM, trackM, slopeRad) => {
+    fc.assert(fc.property(evenly(200, 3000), evenly(0.3, 2), evenly(1.2, 2.2), evenly(0, 0.4), (axleKg, heightM, trackM, slopeRad) => {
       // Forces square to the slope; moments about the middle of the track on the ground, the wheels half a track to either side.
       const solved: unknown = lusolve([[1, 1], [-trackM / 2, trackM / 2]], [axleKg * Math.cos(slopeRad), axleKg * Math.sin(slopeRad) * heightM])
       const [upper = Number.NaN, lower = Number.NaN] = Array.isArray(solved) ? solved.flat().map(Number) : []
@@ -128,8 +129,7 @@ describe('height of the centre of mass', () => {
   })
 
   it('gains the coupling load while braking that the equations of motion ask for', () => {
-    const range = (min: number, max: number) => fc.double({ min, max, noNaN: true })
-    fc.assert(fc.property(fc.record({ totalKg: range(300, 4000), aheadM: range(0.1, 1), heightM: range(0.4, 2), ballM: range(0.3, 0.6), axleM: range(2, 8), deceleration: range(0, 0.8), braked: range(0, 1) }), ({ totalKg, aheadM, heightM, ballM, axleM, deceleration, braked }) => {
+    fc.assert(fc.property(fc.record({ totalKg: evenly(300, 4000), aheadM: evenly(0.1, 1), heightM: evenly(0.4, 2), ballM: evenly(0.3, 0.6), axleM: evenly(2, 8), deceleration: evenly(0, 0.8), braked: evenly(0, 1) }), ({ totalKg, aheadM, heightM, ballM, axleM, deceleration, braked }) => {
       // Unknown: coupling load, axle load, push of the ball against the trailer. Rows: upright, lengthways (less what the trailer's brakes do), moments about the mass itself.
       const brakeKg = braked * totalKg * deceleration
       const solved: unknown = lusolve(
@@ -143,6 +143,6 @@ describe('height of the centre of mass', () => {
   })
 
   it('adds coupling load when braking, more with the trailer’s own brakes doing the work', () => {
-    fc.assert(fc.property(fc.double({ min: 0.1, max: 0.8, noNaN: true }), (deceleration) => couplingGainedBrakingKg(2000, 1, 0.45, 5, deceleration, 1) > couplingGainedBrakingKg(2000, 1, 0.45, 5, deceleration, 0)))
+    fc.assert(fc.property(evenly(0.1, 0.8), (deceleration) => couplingGainedBrakingKg(2000, 1, 0.45, 5, deceleration, 1) > couplingGainedBrakingKg(2000, 1, 0.45, 5, deceleration, 0)))
   })
 })
