@@ -2,7 +2,7 @@ import { catalogue, catalogueVersion } from '../../shared-logic/checks/catalogue
 import type { Check } from '../../shared-logic/checks/check'
 import { refuse } from '../../shared-logic/contract/refusal'
 import type { Rig } from '../../shared-logic/rig/rig'
-import { askedChecks, assess, summarize, type Summary } from '../../shared-logic/survey/assess'
+import { answerableChecks, assess, summarize, type Summary } from '../../shared-logic/survey/assess'
 import { placeKey } from '../../shared-logic/survey/keys'
 import { answersOf } from '../store/answers'
 import type { ReadableDb, WritableDb } from '../store/database'
@@ -22,7 +22,7 @@ export const needUnderWay = async (db: ReadableDb, surveyId: string): Promise<Ke
 
 /** The check, refused when this rig is not asked it at that position. */
 export const needAsked = (rig: Rig, survey: KeptSurvey, checkId: string, position: string): Check =>
-  askedChecks(catalogue, { rig, ruleBook: survey.rule_book, purpose: survey.purpose }).find((asked) => asked.check.id === checkId && asked.position === position)?.check
+  answerableChecks(catalogue, { rig, ruleBook: survey.rule_book, purpose: survey.purpose }).find((asked) => asked.check.id === checkId && asked.position === position)?.check
   ?? refuse('answer.not-asked', { check: checkId, position })
 
 const sumUp = async (db: ReadableDb, survey: KeptSurvey, rig: Rig): Promise<Summary> => {

@@ -3,6 +3,7 @@ import { Button } from 'react-aria-components'
 import { say } from '../../shared-logic/words/say'
 import { useWords } from '../parts/use-words'
 import type { Problems } from './draft-problems'
+import { goToField } from './go-to-field'
 import style from './problem-summary.module.css'
 
 interface ProblemSummaryProps {
@@ -13,13 +14,6 @@ interface ProblemSummaryProps {
 
 /** A field as the form names it; a tank's parts by what they are. */
 const labelOf = (fields: Readonly<Record<string, string>>, path: string): string => fields[path] ?? fields[path.replace(/\.\d+\./, '.')] ?? path
-
-const goTo = (path: string): void => {
-  const field = document.querySelector(`[data-path="${path}"]`)
-  const input = field?.querySelector<HTMLElement>('input:checked') ?? field?.querySelector<HTMLElement>('input:not([type="hidden"], [tabindex="-1"]), textarea, button')
-  input?.scrollIntoView({ block: 'center' })
-  input?.focus()
-}
 
 /** All that stands in the way of saving, in one place, each a step to its field. */
 export const ProblemSummary = ({ problems, attempt }: ProblemSummaryProps) => {
@@ -36,7 +30,7 @@ export const ProblemSummary = ({ problems, attempt }: ProblemSummaryProps) => {
       <ul>
         {list.map(([path, sentence]) => (
           <li key={path}>
-            {path === '' ? <span>{sentence}</span> : <Button className={style.problem ?? ''} onPress={() => goTo(path)}>{labelOf(fields, path)}: <span className={style.sentence}>{sentence}</span></Button>}
+            {path === '' ? <span>{sentence}</span> : <Button className={style.problem ?? ''} onPress={() => goToField(path)}>{labelOf(fields, path)}: <span className={style.sentence}>{sentence}</span></Button>}
           </li>
         ))}
       </ul>

@@ -11,11 +11,13 @@ import type { Draft } from './draft'
 import type { Problems } from './draft-problems'
 import { rigGroups, type RigGroup } from './fields'
 import { FormSections } from './form-sections'
+import { goToField } from './go-to-field'
 import { LivePlan } from './live-plan'
 import { ProblemSummary } from './problem-summary'
 import { RigField, type ChangeField } from './rig-field'
 import style from './rig-form.module.css'
 import { useRigDraft } from './use-rig-draft'
+import { wantedField } from './wanted-field'
 
 interface GroupProps {
   readonly group: RigGroup
@@ -54,13 +56,17 @@ export const RigForm = ({ rigId, kept }: RigFormProps) => {
   const form = useRigDraft(kept, rigId)
   const [, navigate] = useLocation()
   const [leaveFor, setLeaveFor] = useState<string>()
+  const [wanted] = useState(wantedField)
+  useEffect(() => {
+    if (wanted) goToField(wanted.field)
+  }, [wanted])
   useEffect(() => {
     if (leaveFor !== undefined) navigate(leaveFor)
   }, [leaveFor, navigate])
   const submit = async (event: FormEvent): Promise<void> => {
     event.preventDefault()
     const saved = await form.save()
-    if (saved !== undefined) setLeaveFor(`/rigs/${saved}`)
+    if (saved !== undefined) setLeaveFor(wanted?.back ?? `/rigs/${saved}`)
   }
   const title = kept ? say(words.editTitle, { rig: kept.name }, 'metric') : words.newTitle
   const back = rigId === undefined ? '/' : `/rigs/${rigId}`
@@ -74,7 +80,7 @@ export const RigForm = ({ rigId, kept }: RigFormProps) => {
           {rigGroups.map((group) => <FieldGroup key={group.id} group={group} draft={form.draft} problems={form.problems} onChange={form.change} />)}
           <div className={style.saveBar}>
             <span className={style.saveState}>{form.isDirty ? words.unsaved : words.nothingChanged}</span>
-            <LinkButton to={back} kind="quiet">{useWords().screens.shell.cancel}</LinkButton>
+            <LinkButton to={wanted?.back ?? back} kind="quiet">{useWords().screens.shell.cancel}</LinkButton>
             <Button type="submit" kind="primary" isPending={form.isSaving}>{form.isSaving ? words.saving : words.save}</Button>
           </div>
         </div>

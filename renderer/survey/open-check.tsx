@@ -14,6 +14,7 @@ import style from './open-check.module.css'
 import { OverruleDialog } from './overrule-dialog'
 import { CheckPhotographs } from './check-photographs'
 import { PhotographDrop } from './photograph-drop'
+import { RecordOffer } from './record-offer'
 import { SameOffer } from './same-offer'
 import { useAnswering } from './use-answering'
 import { useCheckActs } from './use-check-acts'
@@ -66,6 +67,7 @@ export const OpenCheck = ({ walk, photographs, areKeysOn, onHelp, hasMoved }: Op
         <div className={style.look}>
           <div className={style.how}>
             <p>{own.how}</p>
+            <RecordOffer walk={walk} />
             {own.caution !== undefined && <p className={style.caution}><strong>{said.caution}.</strong> {own.caution}</p>}
           </div>
           <CheckPicture check={current.check} />

@@ -5,6 +5,7 @@ import { brakeChecks } from './brakes'
 import { bunkChecks } from './bunks'
 import { couplerChecks } from './coupler'
 import { frameChecks } from './frame'
+import { gearKindChecks } from './gear-kinds'
 import { hubChecks } from './hubs'
 import { lightChecks } from './lights'
 import { paperChecks } from './papers'
@@ -17,6 +18,7 @@ export const catalogueVersion = '2026.4'
 
 /** Every check, in walking order within its station. */
 export const catalogue: readonly Check[] = [
+  ...gearKindChecks,
   ...paperChecks,
   ...couplerChecks,
   ...winchChecks,

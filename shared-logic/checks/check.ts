@@ -80,6 +80,8 @@ export interface Check {
   /** A finding of this check wants a photograph; its absence is said in the review, never refused. */
   readonly photograph?: true
   readonly drawing?: InstrumentDrawing
+  /** Dotted path of the register's field that this question is really about: until that is known, checks hang on it. */
+  readonly record?: string
   /** A safety caution shown with the question; text under `caution` in the words. */
   readonly caution?: true
 }

@@ -1,5 +1,6 @@
 import { assertNever } from '../assert-never'
 import type { Purpose } from '../survey/purpose'
+import { gearKindChecks } from './gear-kinds'
 
 /** How deep a survey goes: everything the catalogue asks, or what is looked at before every trip. */
 export type Depth = 'thorough' | 'walk-round'
@@ -18,6 +19,9 @@ export const depthOf = (purpose: Purpose): Depth => {
       return assertNever(purpose)
   }
 }
+
+/** Asked on a walk-round alone: a thorough survey asks the checks of every kind instead. */
+export const walkRoundOnly: ReadonlySet<string> = new Set(gearKindChecks.map(({ id }) => id))
 
 /**
  * Asked on every walk-round: what can come loose, run low, wear through or be forgotten from one trip to the next.

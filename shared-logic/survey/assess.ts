@@ -1,7 +1,8 @@
 import type { Check, Found, Outcome } from '../checks/check'
 import { askedValues } from '../checks/asked-fields'
 import { positionsOf } from '../checks/positions'
-import { depthOf, walkRoundChecks } from '../checks/depth'
+import { depthOf, walkRoundChecks, walkRoundOnly } from '../checks/depth'
+import { askedOfEveryKind, rigAsEachKind } from '../checks/gear-kinds'
 import type { Rig } from '../rig/rig'
 import type { RuleBook } from '../rules/rule-book'
 import type { Answer } from './answer'
@@ -38,17 +39,38 @@ export interface Assessed {
   readonly open: boolean
 }
 
-/** Every check asked of this rig for this purpose, at every position, in walking order. */
-export const askedChecks = (
-  catalogue: readonly Check[],
-  { rig, ruleBook, purpose }: Pick<SurveyFacts, 'rig' | 'ruleBook' | 'purpose'>,
-): { readonly check: Check; readonly position: string }[] => {
-  const thorough = depthOf(purpose) === 'thorough'
-  return stations.flatMap((station) =>
+export interface AskedCheck {
+  readonly check: Check
+  readonly position: string
+}
+
+type Asking = Pick<SurveyFacts, 'rig' | 'ruleBook' | 'purpose'>
+
+const isOfDepth = ({ id }: Check, purpose: Purpose): boolean => (depthOf(purpose) === 'thorough' ? !walkRoundOnly.has(id) : walkRoundChecks.has(id) || walkRoundOnly.has(id))
+
+/** Every check that may be answered on this rig for this purpose, at every position, in walking order: also of gear whose kind is not recorded. */
+export const answerableChecks = (catalogue: readonly Check[], { rig, ruleBook, purpose }: Asking): AskedCheck[] =>
+  stations.flatMap((station) =>
     catalogue
-      .filter((check) => check.station === station && (thorough || walkRoundChecks.has(check.id)) && check.applies?.(rig, ruleBook) !== false)
+      .filter((check) => check.station === station && isOfDepth(check, purpose) && check.applies?.(rig, ruleBook) !== false)
       .flatMap((check) => positionsOf(check.positions, rig, ruleBook).map((position) => ({ check, position }))),
   )
+
+/**
+ * Every check asked. A walk-round asks of gear whose kind is not recorded only what is common to all kinds, and which kind it is;
+ * what was answered all the same stays (`answers` by `placeKey`). A thorough survey asks everything.
+ */
+export const askedChecks = (catalogue: readonly Check[], facts: Asking, answers?: ReadonlyMap<string, unknown>): AskedCheck[] => {
+  const answerable = answerableChecks(catalogue, facts)
+  if (depthOf(facts.purpose) === 'thorough') return answerable
+  return answerable.filter(({ check, position }) => askedOfEveryKind(check, facts.rig, facts.ruleBook) || answers?.has(placeKey(check.id, position)) === true)
+}
+
+/** How many more places are asked once the record says what this check asks: at most, over the kinds it could be; none for any other check. */
+export const moreOnceRecorded = (catalogue: readonly Check[], { check }: AskedCheck, facts: Asking): number => {
+  const now = new Set(askedChecks(catalogue, facts).map((each) => placeKey(each.check.id, each.position)))
+  const more = rigAsEachKind(check, facts.rig).map((rig) => askedChecks(catalogue, { ...facts, rig }).filter((each) => !now.has(placeKey(each.check.id, each.position))).length)
+  return Math.max(0, ...more)
 }
 
 /** By when a finding is due. A fail of the surveyor's own, over a milder judgement, is due at once: the judge's date was for something lesser. */
@@ -70,7 +92,7 @@ export const assessOne = (check: Check, position: string, answer: Answer | undef
 }
 
 export const assess = (catalogue: readonly Check[], facts: SurveyFacts): Assessed[] =>
-  askedChecks(catalogue, facts).map(({ check, position }) =>
+  askedChecks(catalogue, facts, facts.answers).map(({ check, position }) =>
     assessOne(check, position, facts.answers.get(placeKey(check.id, position)), facts),
   )
 

@@ -1,15 +1,15 @@
 import { catalogue, checkOf } from '../checks/catalogue'
 import { refuse } from '../contract/refusal'
-import { askedChecks } from './assess'
+import { answerableChecks } from './assess'
 import { placeKey } from './keys'
 import type { SurveyFile } from './survey-file'
 
 type Asked = ReadonlyMap<string, readonly string[]>
 
-/** The checks that this rig is asked, each with its positions. */
+/** The checks that may be answered on this rig, each with its positions. */
 const askedOf = (file: SurveyFile): Asked => {
   const asked = new Map<string, string[]>()
-  for (const { check, position } of askedChecks(catalogue, file)) asked.set(check.id, [...(asked.get(check.id) ?? []), position])
+  for (const { check, position } of answerableChecks(catalogue, file)) asked.set(check.id, [...(asked.get(check.id) ?? []), position])
   return asked
 }
 

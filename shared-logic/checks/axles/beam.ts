@@ -11,6 +11,7 @@ export const axleBeamChecks: readonly Check[] = [
     applies: (rig) => rig.trailer.axleCount === undefined,
     fields: [{ kind: 'count', id: 'axles', min: 1, max: 3 }],
     outcomes: { counted: unseen },
+    record: 'trailer.axleCount',
     judge: (values) => {
       const axles = numberOf(values, 'axles')
       return axles === undefined ? undefined : { outcome: 'counted', values: { axles } }

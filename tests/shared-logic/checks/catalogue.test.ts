@@ -110,6 +110,12 @@ describe('the catalogue', () => {
     expect(named.filter((drawing) => !instrumentDrawings.includes(drawing))).toEqual([])
   })
 
+  it('a check of spots names the button that says there is none', () => {
+    const spots = catalogue.filter(({ fields }) => fields.some(({ kind }) => kind === 'spots'))
+    expect(spots.length).toBeGreaterThan(0)
+    expect(spots.filter(({ id }) => en.checks[id]?.how.includes(`“${en.screens.survey.spots.noneSeen}”`) !== true).map(({ id }) => id)).toEqual([])
+  })
+
   it('every check of the walk-round is in the catalogue', () => {
     expect([...walkRoundChecks].filter((id) => checkOf(id) === undefined)).toEqual([])
   })

@@ -5,6 +5,7 @@ import { brakeWords } from './brakes'
 import { bunkWords } from './bunks'
 import { couplerWords } from './coupler'
 import { frameWords } from './frame'
+import { gearKindWords } from './gear-kinds'
 import { hubWords } from './hubs'
 import { lightWords } from './lights'
 import { paperWords } from './papers'
@@ -13,6 +14,7 @@ import { wheelWords } from './wheels'
 import { winchWords } from './winch'
 
 export const checks: Readonly<Record<string, CheckWords>> = {
+  ...gearKindWords,
   ...paperWords,
   ...couplerWords,
   ...winchWords,

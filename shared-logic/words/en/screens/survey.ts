@@ -69,6 +69,8 @@ export const surveyWords = {
     movedTo: '{title} {position}. {question}',
     allAnswered: 'Every check is answered. Review the findings and issue the report.',
     wantsPhotograph: 'A finding here wants a photograph.',
+    toRecord: 'Enter it in the rig’s record',
+    moreOnceRecorded: 'Up to {count} more checks are asked once the record has it.',
     units: 'in {unit}',
   },
   more: {
@@ -209,6 +211,8 @@ export const surveyWords = {
     remedy: 'Do',
     byWhen: 'By',
     wantsPhotograph: 'Has no photograph yet.',
+    wantPhotographs: 'Findings that want a photograph and have none: {numbers}.',
+    filesGone: 'Not in the yard’s folder any more, so the report will be without them: {names}. Put the files back, or remove these photographs and take them anew.',
     open: 'Still open',
     openExplain: 'An open check is reported as not seen.',
     noOpen: 'Nothing is open.',

@@ -9,7 +9,7 @@ export const frameCorrosionWords: StationCheckWords = {
   'frame.corrosion': {
     title: 'Corrosion spots',
     question: 'Where is this part corroded, and how much of the face?',
-    how: 'Brush each place clean first: run-off stain is not rust. Note place, kind, area of the spot and area of the face it lies on; measure pits by depth gauge. Grade edges and welds apart. No spots: save the empty list.',
+    how: 'Brush each place clean first: run-off stain is not rust. Note place, kind, area of the spot and area of the face it lies on; measure pits by depth gauge. Grade edges and welds apart. Where there is none, press “Looked, none found”.',
     criterion: 'Painted steel: up to 1 % of a face passes. Zinc: up to 0.1 % red rust passes, and no spot above 10 cm². Area alone never fails. In a part that bears load a hole, a pit deeper than 30 % of the wall (beside an aluminium weld 15 %), more than 25 % thinning or an eaten-away place more than 50 mm across fails. Unlike metals more than 0.15 V apart are an advisory. Graded by ISO 4628-3 (ceiling rule), ASTM D610 and ISO 10289, each from the area; where a measurement straddles an edge, the worse grade counts.',
     consequence: 'Rust left alone goes through the coating and then into the wall that carries the load; a hole or a deep pit is strength already lost.',
     fields: { spots: { label: 'Spot' } },
