@@ -117,6 +117,7 @@ export const openDesk = async (folder: string, options: OpenOptions = {}): Promi
   const desk = makeDesk({
     yard, clock, newId, zone, version, fillExample: options.fillExample ?? fillExample,
     shelf: { ...shelf, take: (bytes, fileName) => swept().then(() => shelf.take(bytes, fileName)) },
+    missingPhotographs: house.swept,
     writeReport: (...given) => swept().then(() => writer(...given)),
   })
   return {

@@ -8,6 +8,8 @@ export interface Parts {
   readonly yard: Yard
   readonly shelf: Shelf
   readonly writeReport: typeof writeReport
+  /** Recorded photographs whose file is gone, found when the yard was opened. */
+  readonly missingPhotographs: () => Promise<readonly string[]>
   readonly clock: () => Date
   /** A new UUIDv7. */
   readonly newId: () => string

@@ -56,7 +56,7 @@ const change = async (db: WritableDb, photographId: string, to: { readonly capti
   return asPhotograph(await needPhotograph(db, photographId))
 }
 
-export const photographProcedures = ({ yard, shelf, clock, newId }: Parts): Procedures<'photographs'> => ({
+export const photographProcedures = ({ yard, shelf, missingPhotographs, clock, newId }: Parts): Procedures<'photographs'> => ({
   /** The file is safe on the shelf before a row names it: a crash between leaves a file without a row, which the sweep clears away. */
   'photographs.add': async (input, bytes) => {
     if (bytes === undefined) return refuse('photograph.empty', { name: plainFileName(input.fileName) })
@@ -65,6 +65,7 @@ export const photographProcedures = ({ yard, shelf, clock, newId }: Parts): Proc
     return yard.write((db) => record(db, input, original, newId(), clock().toISOString()))
   },
   'photographs.describe': ({ photographId, caption }) => yard.write(async (db) => ({ photograph: await change(db, photographId, { caption }) })),
+  'photographs.missing': async () => ({ missing: [...(await missingPhotographs())] }),
   'photographs.remove': ({ photographId }) =>
     yard.write(async (db) => {
       await change(db, photographId, { removed_at: clock().toISOString() })

@@ -43,12 +43,16 @@ const drawSources = (sheet: Sheet, sources: readonly string[]): void => {
   })
 }
 
-export const drawMethod = (sheet: Sheet, { labels, method, ruleBookMeaning, sources }: ReportDocument, bookmarks: Bookmark): void => {
+export const drawMethod = (sheet: Sheet, { labels, method }: ReportDocument, bookmarks: Bookmark): void => {
   beginPart(sheet, bookmarks, labels.method)
   for (const paragraph of method) {
     sheet.paragraph(paragraph)
     sheet.y += 6
   }
+}
+
+/** Last of all, behind the signature, so that this never stands alone on a page: a list to look things up in. */
+export const drawRules = (sheet: Sheet, { labels, ruleBookMeaning, sources }: ReportDocument, bookmarks: Bookmark): void => {
   beginPart(sheet, bookmarks, labels.rulesUsed)
   sheet.paragraph(ruleBookMeaning)
   sheet.y += 8

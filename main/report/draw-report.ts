@@ -1,6 +1,6 @@
 import type { ReportDocument } from '../../shared-logic/report/document'
 import { attachData } from './accessible-pdf'
-import { drawCautions, drawMethod, drawSignature } from './back-matter'
+import { drawCautions, drawMethod, drawRules, drawSignature } from './back-matter'
 import { bookmarksOf } from './bookmarks'
 import { drawFindings } from './findings'
 import { drawFirstPage } from './first-page'
@@ -13,6 +13,14 @@ import { drawRig } from './rig-facts'
 import { drawNotSeen, drawStations } from './stations'
 import { styles } from './styles'
 import { drawSums } from './sums/draw-sums'
+
+/** Names the photographs whose file is gone or damaged, for whoever looks for them in the register. */
+const drawMissing = (sheet: Sheet, { photographs, labels }: ReportDocument, album: Album): void => {
+  const missing = photographs.filter(({ sha256 }) => album.isMissing(sha256)).map(({ number }) => number)
+  if (missing.length === 0) return
+  sheet.paragraph(`${labels.missingPictures} ${missing.join(', ')}.`, styles.strong, sheet.whole)
+  sheet.y += 6
+}
 
 /** Photographs that stand with no finding, and the register of all. A few are fetched at a time. */
 const drawPhotographPart = async (sheet: Sheet, document: ReportDocument, album: Album, bookmarks: ReturnType<typeof bookmarksOf>): Promise<void> => {
@@ -28,7 +36,10 @@ const drawPhotographPart = async (sheet: Sheet, document: ReportDocument, album:
   }
   beginPart(sheet, bookmarks, labels.register)
   if (photographs.length === 0) sheet.paragraph(labels.noPhotographs, styles.body, sheet.whole)
-  else drawRegister(sheet, document)
+  else {
+    drawMissing(sheet, document, album)
+    drawRegister(sheet, document)
+  }
 }
 
 /** Draws the whole report into an open PDF and ends it. */
@@ -47,6 +58,7 @@ export const drawReport = async (pdf: PDFKit.PDFDocument, document: ReportDocume
   drawCautions(sheet, document, bookmarks)
   drawMethod(sheet, document, bookmarks)
   drawSignature(sheet, document, bookmarks)
+  drawRules(sheet, document, bookmarks)
   drawFooters(sheet, document)
   sheet.tags.end()
   attachData(pdf, document)

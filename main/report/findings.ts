@@ -1,13 +1,11 @@
-import type { ReportDocument, ReportFinding } from '../../shared-logic/report/document'
+import type { PhotographLine, ReportDocument, ReportFinding } from '../../shared-logic/report/document'
 import type { Bookmark } from './bookmarks'
 import { beginPart } from './headings'
 import type { Sheet } from './page'
-import { drawPhotographs, photographRoom } from './photographs'
+import { drawBeside, drawPhotographs, photographRoom, setBeside, type Beside } from './photographs'
 import type { Pictures } from './pictures'
 import { numberedMark, wordedVerdict } from './shapes'
 import { styles, type Style } from './styles'
-
-const titleOf = ({ title, place }: ReportFinding): string => (place === '' ? title : `${title}, ${place}`)
 
 /** Number and title, with verdict and by-when in the column before them. */
 const drawHead = (sheet: Sheet, finding: ReportFinding): void => {
@@ -17,12 +15,12 @@ const drawHead = (sheet: Sheet, finding: ReportFinding): void => {
   sheet.tags.within('H3', {}, () =>
     sheet.tags.leaf(() => {
       numberedMark(sheet, finding.number, finding.verdict, text.x + 9.5, top + 9)
-      sheet.setLines(sheet.setter.lines(titleOf(finding), styles.heading, left.width), styles.heading, left, top)
+      sheet.setLines(sheet.setter.lines(finding.name, styles.heading, left.width), styles.heading, left, top)
     }),
   )
   wordedVerdict(sheet, finding.verdict, finding.word, labels.x, top + 2, labels.width)
   const by = sheet.place(`${finding.byWords}.`, styles.label, labels, top + 18)
-  const titleHeight = sheet.heightOf(titleOf(finding), styles.heading, left.width)
+  const titleHeight = sheet.heightOf(finding.name, styles.heading, left.width)
   const station = sheet.place(finding.stationName, styles.label, left, top + titleHeight)
   sheet.y = top + Math.max(titleHeight + station, 18 + by) + 6
 }
@@ -46,49 +44,87 @@ const rowsOf = (finding: ReportFinding, labels: ReportDocument['labels']): Row[]
     [labels.criterion, finding.criterion, styles.small],
     [finding.sources.length > 1 ? labels.sources : labels.source, finding.sources.join('; ') || undefined, styles.small],
     [labels.note, finding.note],
+    [labels.photograph, finding.withoutPhotograph, styles.small],
   ]
   return rows.flatMap(([label, text, style = styles.body]): Row[] => (text === undefined ? [] : [{ label, text, style }]))
 }
 
 /** Enough for the head and the first lines below it, so that no head stands alone at a page's foot. */
 const headRoom = 112
+/** What number, title and station take. */
+const head = 52
 const rowGap = 3
 
-/**
- * The text of a finding stands on one page unless it is longer than half of one; its first photographs stand there too
- * unless that would leave much of the page before it white.
- */
-const roomFor = (sheet: Sheet, finding: ReportFinding, labels: ReportDocument['labels']): number => {
-  const text = rowsOf(finding, labels).reduce((sum, row) => sum + sheet.heightOf(row.text, row.style, sheet.text.width) + rowGap, 0)
-  const head = 52
-  const page = sheet.bottom - sheet.top
-  if (text + head > page / 2) return headRoom
-  const whole = text + head + (finding.photographs.length > 0 ? photographRoom : 0)
-  return whole > sheet.room && sheet.room > page * 0.36 ? text + head : whole
+/** So much of a page, as a share, may stay white at its foot before a finding's text is broken or its photographs go over the page. */
+const whiteAllowed = 0.14
+
+const rowHeight = (sheet: Sheet, { label, text, style }: Row, width: number): number =>
+  Math.max(sheet.heightOf(text, style, width), sheet.heightOf(label, styles.label, sheet.labels.width)) + rowGap
+
+/** Rows that begin beside the photograph are narrow, those below it as wide as the column. */
+const textHeight = (sheet: Sheet, rows: readonly Row[], beside: Beside | undefined): number => {
+  let y = 0
+  for (const row of rows) y += rowHeight(sheet, row, beside !== undefined && y < beside.height ? beside.text.width : sheet.text.width)
+  return Math.max(y, beside?.height ?? 0)
 }
 
-export const drawFinding = (sheet: Sheet, finding: ReportFinding, document: ReportDocument, pictures: Pictures): void => {
-  const { labels } = document
-  drawHead(sheet, finding)
-  for (const { label, text, style } of rowsOf(finding, labels)) {
-    sheet.labelled(label, text, style)
+/** Turns the page where the finding is to begin on a new one; answers whether its one photograph stands beside the text. */
+const place = (sheet: Sheet, rows: readonly Row[], beside: Beside | undefined, photographCount: number): boolean => {
+  const page = sheet.bottom - sheet.top
+  const own = head + textHeight(sheet, rows, undefined)
+  const whole = beside === undefined ? own + (photographCount > 0 ? photographRoom : 0) : head + textHeight(sheet, rows, beside)
+  const least = Math.min(own, headRoom)
+  if (whole > sheet.room && (sheet.room <= page * whiteAllowed || sheet.room < least)) sheet.need(page)
+  return beside !== undefined && whole <= sheet.room
+}
+
+const drawRows = (sheet: Sheet, rows: readonly Row[], beside: Beside | undefined): void => {
+  const top = sheet.y
+  for (const { label, text, style } of rows) {
+    sheet.labelled(label, text, style, beside !== undefined && sheet.y - top < beside.height ? beside.text : sheet.text)
     sheet.y += rowGap
   }
-  const photographs = document.photographs.filter(({ number }) => finding.photographs.includes(number))
-  drawPhotographs(sheet, photographs, pictures, labels, `${labels.finding} ${finding.number}, ${titleOf(finding)}, ${labels.continued}`)
+}
+
+const drawFinding = (sheet: Sheet, finding: ReportFinding, { labels }: ReportDocument, photographs: readonly PhotographLine[], pictures: Pictures, bookmark: () => void): void => {
+  const rows = rowsOf(finding, labels)
+  const [only] = photographs
+  const set = only !== undefined && photographs.length === 1 ? setBeside(sheet, only, pictures, labels) : undefined
+  const beside = place(sheet, rows, set, photographs.length) ? set : undefined
+  sheet.rule()
+  sheet.y += 10
+  bookmark()
+  drawHead(sheet, finding)
+  const top = sheet.y
+  drawRows(sheet, rows, beside)
+  if (beside === undefined) return drawPhotographs(sheet, photographs, pictures, labels, `${labels.finding} ${finding.number}, ${finding.name}, ${labels.continued}`)
+  drawBeside(sheet, beside, labels, top)
+  sheet.y = Math.max(sheet.y, top + beside.height)
+}
+
+/** What 'before the next trip' and the others mean, before the findings that use them. */
+const drawByWhenKey = (sheet: Sheet, { byWhenKey, labels, photographsWanted }: ReportDocument): void => {
+  if (byWhenKey.length > 0) {
+    sheet.y += sheet.place(labels.byWhenKey, styles.strong, sheet.whole, sheet.y, { tag: 'H3' }) + 4
+    for (const { word, meaning } of byWhenKey) {
+      sheet.labelled(word, meaning, styles.small)
+      sheet.y += rowGap
+    }
+    sheet.y += 4
+  }
+  if (photographsWanted === undefined) return
+  sheet.paragraph(photographsWanted, styles.small, sheet.whole)
+  sheet.y += 8
 }
 
 /** Every finding, gravest first, with all it rests on. Pictures are fetched finding by finding. */
 export const drawFindings = async (sheet: Sheet, document: ReportDocument, bookmarks: Bookmark, picturesOf: (numbers: readonly number[]) => Promise<Pictures>): Promise<void> => {
   const part = beginPart(sheet, bookmarks, document.labels.findings, headRoom)
   if (document.findings.length === 0) sheet.paragraph(document.verdict.verdict === 'not seen' ? document.labels.noneSeen : document.labels.noFindings, styles.body, sheet.whole)
+  drawByWhenKey(sheet, document)
   for (const finding of document.findings) {
     const pictures = await picturesOf(finding.photographs)
     if (finding.number > 1) sheet.skip(14)
-    sheet.need(roomFor(sheet, finding, document.labels))
-    sheet.rule()
-    sheet.y += 10
-    part.add(`${finding.number} ${titleOf(finding)}`)
-    drawFinding(sheet, finding, document, pictures)
+    drawFinding(sheet, finding, document, document.photographs.filter(({ number }) => finding.photographs.includes(number)), pictures, () => part.add(`${finding.number} ${finding.name}`))
   }
 }

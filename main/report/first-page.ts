@@ -1,7 +1,7 @@
 import type { Fact, ReportDocument } from '../../shared-logic/report/document'
 import { verdicts } from '../../shared-logic/survey/verdict'
 import { hairline } from './colours'
-import type { Sheet } from './page'
+import type { Column, Sheet } from './page'
 import { drawPlan } from './plan'
 import { markRadius, numberedMark, verdictShape } from './shapes'
 import { styles } from './styles'
@@ -64,7 +64,7 @@ const drawTallies = (sheet: Sheet, { tallies, verdictWords }: ReportDocument): v
   sheet.y += 52
 }
 
-const drawThing = (sheet: Sheet, thing: ReportDocument['threeThings'][number], column: { x: number; width: number }): void => {
+const drawThing = (sheet: Sheet, thing: ReportDocument['threeThings'][number], column: Column): void => {
   const perRow = 4
   const text = { x: column.x + 28, width: column.width - 28 }
   const [first, ...more] = thing.findings
@@ -81,7 +81,53 @@ const drawThing = (sheet: Sheet, thing: ReportDocument['threeThings'][number], c
   })
 }
 
-/** Page one: what was surveyed, when, by whom, the verdict, the tallies, the three things to do and where they are. */
+const furtherGap = 5
+
+/** A fail in short: its number, where, by when. */
+const drawFurther = (sheet: Sheet, { findings, verdict, where, byWords }: ReportDocument['furtherFails'][number], column: Column): void => {
+  const [first, ...more] = findings
+  const text = furtherColumn(column)
+  if (first !== undefined) sheet.tags.within('Lbl', {}, () => sheet.tags.leaf(() => numberedMark(sheet, first, verdict, column.x + markRadius + 1, sheet.y + 7)))
+  sheet.tags.within('LBody', {}, () => {
+    const top = sheet.y
+    sheet.y += sheet.place(more.length > 0 ? `${where} (${findings.join(', ')})` : where, styles.small, text, sheet.y)
+    sheet.y += sheet.place(`${byWords}.`, styles.label, text, sheet.y)
+    sheet.y = Math.max(sheet.y, top + markRadius * 2) + furtherGap
+  })
+}
+
+const furtherColumn = ({ x, width }: Column): Column => ({ x: x + 28, width: width - 28 })
+
+const furtherHeight = (sheet: Sheet, { findings, where, byWords }: ReportDocument['furtherFails'][number], column: Column): number =>
+  sheet.heightOf(findings.length > 1 ? `${where} (${findings.join(', ')})` : where, styles.small, furtherColumn(column).width) + sheet.heightOf(`${byWords}.`, styles.label, furtherColumn(column).width) + furtherGap
+
+const sayMore = ({ labels }: ReportDocument, left: ReportDocument['furtherFails']): string =>
+  left.length === 0 ? '' : `${labels.furtherFailsMore} ${left.flatMap(({ findings }) => findings).join(', ')}.`
+
+/** How many of the further fails find room, with the line that numbers the others. */
+const countThatFit = (sheet: Sheet, document: ReportDocument, column: Column): number => {
+  const { furtherFails } = document
+  const needed = (count: number): number => {
+    const more = sayMore(document, furtherFails.slice(count))
+    return furtherFails.slice(0, count).reduce((sum, each) => sum + furtherHeight(sheet, each, column), more === '' ? 0 : sheet.heightOf(more, styles.label, column.width))
+  }
+  let count = furtherFails.length
+  while (count > 0 && needed(count) > sheet.room) count -= 1
+  return count
+}
+
+/** The fails beyond the three things: as many as find room, the others by their numbers. */
+const drawFurtherFails = (sheet: Sheet, document: ReportDocument, column: Column): void => {
+  const { furtherFails, labels } = document
+  if (furtherFails.length === 0) return
+  sheet.y += 4
+  sheet.y += sheet.place(labels.furtherFails, styles.strong, column, sheet.y, { tag: 'H3' }) + 4
+  const count = countThatFit(sheet, document, column)
+  if (count > 0) sheet.tags.within('L', {}, () => furtherFails.slice(0, count).forEach((further) => sheet.tags.within('LI', {}, () => drawFurther(sheet, further, column))))
+  if (count < furtherFails.length) sheet.place(sayMore(document, furtherFails.slice(count)), styles.label, column, sheet.y)
+}
+
+/** Page one: what was surveyed, when, by whom, the verdict, the tallies, the three things to do first, every other fail in short, and where they are. */
 export const drawFirstPage = (sheet: Sheet, document: ReportDocument): void => {
   const { labels, threeThings } = document
   drawHead(sheet, document)
@@ -97,11 +143,12 @@ export const drawFirstPage = (sheet: Sheet, document: ReportDocument): void => {
   sheet.y += sheet.place(labels.threeThings, styles.heading, left, sheet.y, { tag: 'H2' }) + 4
   if (threeThings.length === 0) sheet.place(document.verdict.verdict === 'not seen' ? labels.noneSeen : labels.noThings, styles.body, left, sheet.y)
   else sheet.tags.within('L', {}, () => threeThings.forEach((thing) => sheet.tags.within('LI', {}, () => drawThing(sheet, thing, left))))
+  drawFurtherFails(sheet, document, left)
   drawPlanColumn(sheet, document, right, top)
   sheet.y = sheet.bottom
 }
 
-const drawPlanColumn = (sheet: Sheet, document: ReportDocument, column: { x: number; width: number }, top: number): void => {
+const drawPlanColumn = (sheet: Sheet, document: ReportDocument, column: Column, top: number): void => {
   const { plan, labels } = document
   const heading = sheet.place(labels.plan, styles.heading, column, top, { tag: 'H2' }) + 4
   const captionHeight = sheet.heightOf(plan.caption, styles.label, column.width)

@@ -13,7 +13,7 @@ const gutter = 16
 /** Height and width of a sheet, points. */
 const papers: Readonly<Record<Paper, { width: number; height: number }>> = { A4: { width: 595.28, height: 841.89 }, Letter: { width: 612, height: 792 } }
 
-interface Column {
+export interface Column {
   readonly x: number
   readonly width: number
 }
@@ -112,8 +112,8 @@ export class Sheet {
   }
 
   /** A label in its column and text beside it. */
-  labelled(label: string, text: string, style: Style = styles.body): void {
-    const lines = this.setter.lines(text, style, this.text.width).length
+  labelled(label: string, text: string, style: Style = styles.body, column: Column = this.text): void {
+    const lines = this.setter.lines(text, style, column.width).length
     this.need(Math.min(lines, 2) * style.leading)
     const top = this.y + (style.leading - styles.label.leading) / 2
     const labelHeight = this.heightOf(label, styles.label, this.labels.width)
@@ -121,7 +121,7 @@ export class Sheet {
     this.place(label, styles.label, this.labels, this.y === this.top ? this.top : top)
     const bottom = this.y + labelHeight
     const page = this.pdf.page
-    this.paragraph(text, style)
+    this.paragraph(text, style, column)
     if (this.pdf.page === page) this.y = Math.max(this.y, bottom)
   }
 }

@@ -1,6 +1,6 @@
 import type { PhotographLine, ReportDocument } from '../../shared-logic/report/document'
 import type { Line } from './lines'
-import type { Sheet } from './page'
+import type { Column, Sheet } from './page'
 import type { Picture, Pictures } from './pictures'
 import { hairline } from './colours'
 import { styles } from './styles'
@@ -32,8 +32,7 @@ const fit = (picture: Picture | undefined, width: number, height: number): { wid
   return { width: picture.widthPx * scale, height: picture.heightPx * scale }
 }
 
-const captionOf = ({ number, caption, subject }: PhotographLine, labels: ReportDocument['labels']): string =>
-  `${labels.photograph} ${number}${caption !== '' || subject !== '' ? `. ${[caption, subject].filter((part) => part !== '').join('; ')}` : ''}`
+const captionOf = ({ number, shows }: PhotographLine, labels: ReportDocument['labels']): string => `${labels.photograph} ${number}${shows === '' ? '' : `. ${shows}`}`
 
 const setPhotograph = (sheet: Sheet, photograph: PhotographLine, pictures: Pictures, labels: ReportDocument['labels'], x: number, width: number, height: number): SetPhotograph => {
   const picture = pictures.get(photograph.sha256)
@@ -41,24 +40,24 @@ const setPhotograph = (sheet: Sheet, photograph: PhotographLine, pictures: Pictu
   return { photograph, picture, x, ...fit(picture, width, height), caption: sheet.setter.lines(captionOf(photograph, labels), styles.small, width), camera }
 }
 
-const drawMissing = (sheet: Sheet, { x, width, height }: SetPhotograph, sentence: string): void => {
+const drawMissing = (sheet: Sheet, { x, width, height }: SetPhotograph, sentence: string, top: number): void => {
   sheet.tags.decoration(() => {
-    sheet.pdf.lineWidth(0.5).strokeColor(hairline).rect(x, sheet.y, width, height).stroke()
+    sheet.pdf.lineWidth(0.5).strokeColor(hairline).rect(x, top, width, height).stroke()
   })
-  sheet.place(sentence, styles.label, { x: x + 8, width: width - 16 }, sheet.y + 8)
+  sheet.place(sentence, styles.label, { x: x + 8, width: width - 16 }, top + 8)
 }
 
-const drawOne = (sheet: Sheet, set: SetPhotograph, labels: ReportDocument['labels'], captionTop: number, columnWidth: number): void => {
+const drawOne = (sheet: Sheet, set: SetPhotograph, labels: ReportDocument['labels'], top: number, captionTop: number, columnWidth: number): void => {
   const { photograph, picture, x, width, height, caption, camera } = set
-  if (picture === undefined) drawMissing(sheet, set, labels.missingPicture)
+  if (picture === undefined) drawMissing(sheet, set, labels.missingPicture, top)
   else
-    sheet.tags.within('Figure', { alt: photograph.alternative, bbox: [x, sheet.y, x + width, sheet.y + height] }, () =>
-      sheet.tags.leaf(() => sheet.pdf.image(picture.image, x, sheet.y, { width, height })),
+    sheet.tags.within('Figure', { alt: photograph.alternative, bbox: [x, top, x + width, top + height] }, () =>
+      sheet.tags.leaf(() => sheet.pdf.image(picture.image, x, top, { width, height })),
     )
   sheet.tags.within('Caption', {}, () =>
     sheet.tags.leaf(() => {
-      const captionHeight = sheet.setLines(caption, styles.small, { x, width: columnWidth }, captionTop)
-      sheet.setLines(camera, styles.label, { x, width: columnWidth }, captionTop + captionHeight)
+      const written = sheet.setLines(caption, styles.small, { x, width: columnWidth }, captionTop)
+      sheet.setLines(camera, styles.label, { x, width: columnWidth }, captionTop + written)
     }),
   )
 }
@@ -76,6 +75,27 @@ const setRow = (sheet: Sheet, row: readonly PhotographLine[], pictures: Pictures
   return over > 0 && tall - over >= least ? set(tall - over) : full
 }
 
+/** Width of a photograph that stands beside its text. */
+const besideWidth = 184
+const besideTallest = 150
+
+/** A photograph at the right of the text column, with its caption. `text` is the column left of it, `height` what it takes down the page. */
+export interface Beside {
+  readonly set: SetPhotograph
+  readonly text: Column
+  readonly height: number
+}
+
+/** Sets a photograph to stand beside the text. */
+export const setBeside = (sheet: Sheet, photograph: PhotographLine, pictures: Pictures, labels: ReportDocument['labels']): Beside => {
+  const { x, width } = sheet.text
+  const set = setPhotograph(sheet, photograph, pictures, labels, x + width - besideWidth, besideWidth, besideTallest)
+  return { set, text: { x, width: width - besideWidth - gutter }, height: set.height + 4 + captionHeight(set) }
+}
+
+/** Draws it from `top` down; the pen stays where it is. */
+export const drawBeside = (sheet: Sheet, { set }: Beside, labels: ReportDocument['labels'], top: number): void => drawOne(sheet, set, labels, top, top + set.height + 4, besideWidth)
+
 /** Photographs two in a row over the whole width, a single one under the text; picture and caption are never parted. `continued` heads those that go over the page. */
 export const drawPhotographs = (sheet: Sheet, photographs: readonly PhotographLine[], pictures: Pictures, labels: ReportDocument['labels'], continued?: string): void => {
   const single = photographs.length === 1
@@ -87,7 +107,7 @@ export const drawPhotographs = (sheet: Sheet, photographs: readonly PhotographLi
     sheet.need(rowHeight(set) + 10)
     if (sheet.pdf.page !== page && continued !== undefined) sheet.y += sheet.place(continued, styles.label, single ? sheet.text : sheet.whole, sheet.y)
     sheet.skip(10)
-    for (const each of set) drawOne(sheet, each, labels, sheet.y + pictureHeight + 4, width)
+    for (const each of set) drawOne(sheet, each, labels, sheet.y, sheet.y + pictureHeight + 4, width)
     sheet.y += rowHeight(set)
   }
 }
@@ -101,10 +121,10 @@ export const drawRegister = (sheet: Sheet, { photographs, labels }: ReportDocume
     { heading: labels.fromTheCamera, share: 0.26 },
     { heading: labels.fingerprint, share: 0.17 },
   ]).draw(
-    photographs.map(({ number, caption, subject, fileName, fromTheCamera, sha256 }) => ({
+    photographs.map(({ number, shows, fileName, fromTheCamera, sha256 }) => ({
       cells: [
         { text: String(number), style: styles.figures },
-        { text: [caption, subject].filter((part) => part !== '').join('; ') },
+        { text: shows },
         { text: fileName },
         { text: fromTheCamera ?? '–', style: styles.figures },
         { text: sha256.slice(0, 12), style: styles.figures },

@@ -26,6 +26,11 @@ export class Album {
     return found
   }
 
+  /** Whether a picture was asked for and could not be read. */
+  isMissing(sha256: string): boolean {
+    return this.#opened.has(sha256) && this.#opened.get(sha256) === undefined
+  }
+
   async #read(sha256: string): Promise<Picture | undefined> {
     try {
       const image = this.pdf.openImage(Buffer.from(await this.pictureOf(sha256)))

@@ -47,18 +47,18 @@ export const drawStations = (sheet: Sheet, document: ReportDocument, bookmarks: 
   const part = beginPart(sheet, bookmarks, labels.stations, 120)
   drawTallyTable(sheet, document)
   for (const station of document.stations) {
-    beginSection(sheet, station.name, 64)
-    part.add(station.name)
-    new Table(sheet, [
+    const table = new Table(sheet, [
       { heading: labels.check, share: 0.23 },
       { heading: labels.place, share: 0.2 },
       { heading: labels.verdict, share: 0.16 },
       { heading: labels.recorded, share: 0.41 },
-    ]).draw(
-      together(station.checks, document).map(({ line, places, text }) => ({
-        cells: [{ text: line.title }, { text: places.join(', ') }, { text: line.word, verdict: line.verdict }, { text }],
-      })),
-    )
+    ])
+    const rows = together(station.checks, document).map(({ line, places, text }) => ({
+      cells: [{ text: line.title }, { text: places.join(', ') }, { text: line.word, verdict: line.verdict }, { text }],
+    }))
+    beginSection(sheet, station.name, table.beginning(rows))
+    part.add(station.name)
+    table.draw(rows)
   }
 }
 

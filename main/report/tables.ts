@@ -55,11 +55,16 @@ export class Table {
     this.#widths = columns.map(({ share }, index) => width * share - (index === columns.length - 1 ? 0 : gap))
   }
 
+  /** What head and first rows take, so that a heading is kept with them. */
+  beginning(rows: readonly TableRow[], count = 2): number {
+    return rows.slice(0, count).reduce((sum, { cells }) => sum + this.#height(this.#set(cells)), this.#headHeight())
+  }
+
   draw(rows: readonly TableRow[]): void {
     const { sheet } = this
     sheet.tags.within('Table', {}, () => {
       const set = rows.map((row) => this.#set(row.cells))
-      sheet.need(this.#headHeight() + this.#height(set[0] ?? []) + this.#height(set[1] ?? []))
+      sheet.need(this.beginning(rows))
       this.#head('TH')
       set.forEach((cells) => this.#row(cells))
     })

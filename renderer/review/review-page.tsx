@@ -15,6 +15,7 @@ import { Findings } from './findings'
 import { IssueReport } from './issue-report'
 import { NotSeenList, OpenList } from './left-out'
 import style from './review.module.css'
+import { PhotographsWanted } from './photographs-wanted'
 import { StationTable } from './station-table'
 import { Overall } from './overall'
 
@@ -49,6 +50,7 @@ const Review = ({ survey }: { readonly survey: Survey }) => {
     <div className={style.review}>
       <div className={style.main}>
         <Overall assessed={assessed} />
+        <PhotographsWanted assessed={assessed} survey={survey} />
         <Findings assessed={assessed} survey={survey} />
         <OpenList open={open} survey={survey} />
         <NotSeenList assessed={assessed} survey={survey} />

@@ -102,7 +102,7 @@ export const brakeSumsOf = (rig: Rig, load: LoadSheet, balance: Balance, ruleBoo
   const actuator = actuatorOf(rig)
   const deceleration = decelerationOf(rig, load.total.massKg)
   return {
-    ...(massKg !== undefined && { massKg, category: trailerCategoryOf(massKg) }),
+    ...(massKg !== undefined && { massKg, ...(ruleBook === 'eu' && { category: trailerCategoryOf(massKg) }) }),
     needs, secondaryCoupling: callsForSecondary(rig.trailer, needs), overrunBeyond: isOverrun && massKg !== undefined && isOver(massKg, heaviestOnOverrunKg),
     ...(surge && { surge }), ...(actuator && { actuator }), ...(deceleration && { deceleration }),
     ...(isOverrun && massKg !== undefined && { onset: overrunOnsetN(massKg) }),

@@ -4,7 +4,7 @@ import { ruleBookSchema } from '../rules/rule-book'
 import { answerSchema } from '../survey/answer'
 import { purposeSchema } from '../survey/purpose'
 import {
-  checkIdSchema, dateSchema, idSchema, photographSchema, placeSchema, positionSchema, reportRowSchema, rigRowSchema, summarySchema, surveyRowSchema, surveySchema,
+  checkIdSchema, dateSchema, idSchema, photographSchema, placeSchema, positionSchema, reportRowSchema, rigRowSchema, sha256Schema, summarySchema, surveyRowSchema, surveySchema,
 } from '../survey/records'
 import { settingsSchema } from '../survey/settings'
 
@@ -46,6 +46,8 @@ export const contract = {
   'surveys.reopen': writes(surveyRef, surveySchema),
   'photographs.add': receives(z.object({ surveyId: idSchema, checkId: checkIdSchema.optional(), position: positionSchema.optional(), fileName: z.string().min(1).max(255), caption: z.string().max(400).optional() }), z.object({ photograph: photographSchema, alreadyThere: z.boolean() })),
   'photographs.describe': writes(z.object({ photographId: idSchema, caption: z.string().max(400) }), z.object({ photograph: photographSchema })),
+  /** Recorded photographs whose original was not in the yard's folder when the yard was opened. */
+  'photographs.missing': reads(nothing, z.object({ missing: z.array(sha256Schema) })),
   'photographs.remove': writes(z.object({ photographId: idSchema }), nothing),
   'photographs.restore': writes(z.object({ photographId: idSchema }), z.object({ photograph: photographSchema })),
   'reports.issue': writes(surveyRef, z.object({ report: reportRowSchema })),

@@ -6,7 +6,7 @@ import { cautionsPart } from './cautions'
 import { notSeenPart, sourcesPart, stationsPart } from './checks-part'
 import { contextOf, type ReportContext } from './context'
 import type { ReportDocument } from './document'
-import { findingsPart, threeThings } from './findings-part'
+import { byWhenKey, findingsPart, furtherFails, photographsWanted, threeThings } from './findings-part'
 import { photographsPart } from './photographs-part'
 import { planPart } from './plan-part'
 import { rigLines, rigPart } from './rig-facts'
@@ -71,6 +71,9 @@ export const composeReport = (input: ReportInput): ReportDocument => {
     ...headOf(input, context),
     ...verdictPart(context),
     threeThings: threeThings(findings, words),
+    furtherFails: furtherFails(findings, words),
+    byWhenKey: byWhenKey(findings, words),
+    photographsWanted: photographsWanted(findings, context),
     plan: planPart(context, findings),
     rig: rigPart(survey.rig, context),
     remarks: survey.rig.remarks,

@@ -29,6 +29,8 @@ export const findingSchema = z.object({
   /** 'left front'; empty where the check is asked once for the rig. */
   place: text,
   title: text,
+  /** Title and place in one: 'Oil level, left front', 'Right stop lamp'. */
+  name: text,
   ...wordedVerdictSchema.shape,
   /** What the rules made of the answer, and why the surveyor decided otherwise. */
   overruled: z.object({ judged: wordedVerdictSchema.optional(), reason: text }).optional(),
@@ -44,6 +46,8 @@ export const findingSchema = z.object({
   instrument: text.optional(),
   /** Numbers of the photograph register. */
   photographs: z.array(number),
+  /** Said where the check wants a photograph of a finding and there is none. */
+  withoutPhotograph: text.optional(),
 })
 export type ReportFinding = z.infer<typeof findingSchema>
 
@@ -85,6 +89,8 @@ export const photographLineSchema = z.object({
   fromTheCamera: text.optional(),
   /** What it shows: 'Oil level, left front', or empty when it belongs to no check. */
   subject: text,
+  /** Subject and caption in one: 'Oil level, left front: milky. Seen from below.' Empty where there is neither. */
+  shows: text,
   /** For those who do not see it. */
   alternative: text,
   findings: z.array(number),
@@ -137,6 +143,12 @@ export const reportDocumentSchema = z.object({
   verdictWords: z.object({ pass: text, advisory: text, fail: text, 'not seen': text, 'not applicable': text }),
   /** The gravest; the same remedy at several places is one thing. */
   threeThings: z.array(z.object({ findings: z.array(number), ...wordedVerdictSchema.shape, what: text, where: text, byWords: text })),
+  /** Every fail beyond those three, in short: none is hidden behind the first page. */
+  furtherFails: z.array(z.object({ findings: z.array(number), ...wordedVerdictSchema.shape, where: text, byWords: text })),
+  /** What each 'by when' of the findings means, most pressing first; those that occur. */
+  byWhenKey: z.array(z.object({ word: text, meaning: text })),
+  /** How many findings want a photograph and have none, said in a sentence. */
+  photographsWanted: text.optional(),
   plan: z.object({ drawing: drawingSchema, marks: z.array(planMarkSchema), caption: text, alternative: text }),
   rig: z.array(z.object({ heading: text, facts: z.array(factSchema) })),
   remarks: text.optional(),

@@ -1,6 +1,9 @@
 import type { Assessed } from '../survey/assess'
+import { byWhens } from '../survey/verdict'
 import { becauseOf, consequenceOf, criterionOf, readingsOf, remedyOf, saySource, sourcesOf, wordsOf } from '../words/check-sentences'
 import type { Words } from '../words/en'
+import { namePlace } from '../words/position'
+import { say } from '../words/say'
 import type { ReportContext } from './context'
 import type { ReportDocument, ReportFinding } from './document'
 
@@ -20,14 +23,17 @@ const finding = (each: Assessed, number: number, context: ReportContext): Report
   const { words, units, survey } = context
   const own = wordsOf(words, each.check)
   const by = each.by ?? 'before next trip'
+  const place = context.place(each.position)
+  const photographs = context.photographsOf(each.key)
   return {
     number,
     checkId: each.check.id,
     position: each.position,
     station: each.check.station,
     stationName: words.stations[each.check.station],
-    place: context.place(each.position),
+    place,
     title: own.title,
+    name: namePlace(own.title, place),
     verdict: each.verdict,
     word: words.verdicts[each.verdict],
     overruled: overruled(each, context),
@@ -41,7 +47,8 @@ const finding = (each: Assessed, number: number, context: ReportContext): Report
     byWords: words.byWhens[by],
     note: each.answer?.note?.trim() || undefined,
     instrument: each.answer?.instrument || undefined,
-    photographs: context.photographsOf(each.key),
+    photographs,
+    withoutPhotograph: each.check.photograph === true && photographs.length === 0 ? words.report.withoutPhotograph : undefined,
   }
 }
 
@@ -56,20 +63,34 @@ const sayPlaces = (places: readonly string[], words: Words): string => {
   return words.report.andMore.replace('{places}', places.slice(0, mostPlaces - 1).join(', ')).replace('{count}', String(places.length - mostPlaces + 1))
 }
 
-/** The three gravest things to do; the same remedy at several places is one thing. */
-export const threeThings = (findings: readonly ReportFinding[], words: Words): ReportDocument['threeThings'] => {
-  const groups = Map.groupBy(findings, (each) => `${each.checkId} ${each.verdict} ${each.by} ${each.remedy ?? each.number}`)
-  return [...groups.values()].slice(0, 3).flatMap((group) => {
-    const [first] = group
-    if (first === undefined) return []
-    const places = group.map(({ place }) => place).filter((place) => place !== '')
-    return [{
-      findings: group.map(({ number }) => number),
-      verdict: first.verdict,
-      word: first.word,
-      what: first.remedy ?? first.because ?? first.criterion,
-      where: places.length === 0 ? first.title : `${first.title}, ${sayPlaces(places, words)}`,
-      byWords: first.byWords,
-    }]
-  })
+type Group = readonly [ReportFinding, ...ReportFinding[]]
+
+/** Findings with the same thing to do, gravest first: the same remedy at several places is one thing. */
+const groupsOf = (findings: readonly ReportFinding[]): Group[] =>
+  [...Map.groupBy(findings, (each) => `${each.checkId} ${each.verdict} ${each.by} ${each.remedy ?? each.number}`).values()].flatMap(([first, ...more]): Group[] => (first === undefined ? [] : [[first, ...more]]))
+
+const inShort = (group: Group, words: Words): ReportDocument['furtherFails'][number] => {
+  const [{ title, name, verdict, word, byWords }] = group
+  const places = group.map(({ place }) => place).filter((place) => place !== '')
+  return { findings: group.map(({ number }) => number), verdict, word, where: places.length > 1 ? `${title}, ${sayPlaces(places, words)}` : name, byWords }
+}
+
+const shownFirst = 3
+
+/** The three gravest things to do. */
+export const threeThings = (findings: readonly ReportFinding[], words: Words): ReportDocument['threeThings'] =>
+  groupsOf(findings).slice(0, shownFirst).map((group) => ({ ...inShort(group, words), what: group[0].remedy ?? group[0].because ?? group[0].criterion }))
+
+/** The fails that the three gravest things leave out. */
+export const furtherFails = (findings: readonly ReportFinding[], words: Words): ReportDocument['furtherFails'] =>
+  groupsOf(findings).slice(shownFirst).filter(([{ verdict }]) => verdict === 'fail').map((group) => inShort(group, words))
+
+export const byWhenKey = (findings: readonly ReportFinding[], words: Words): ReportDocument['byWhenKey'] =>
+  byWhens.filter((by) => findings.some((finding) => finding.by === by)).map((by) => ({ word: words.byWhens[by], meaning: words.report.byWhenMeanings[by] }))
+
+/** How many findings want a photograph and have none. */
+export const photographsWanted = (findings: readonly ReportFinding[], { words, units }: ReportContext): string | undefined => {
+  const numbers = findings.filter(({ withoutPhotograph }) => withoutPhotograph !== undefined).map(({ number }) => number)
+  if (numbers.length === 0) return undefined
+  return say(numbers.length === 1 ? words.report.photographWanted : words.report.photographsWanted, { numbers: numbers.join(', ') }, units)
 }

@@ -1,4 +1,5 @@
 import { wordsOf } from '../words/check-sentences'
+import { namePlace } from '../words/position'
 import { say, sayDate } from '../words/say'
 import type { ReportContext } from './context'
 import type { PhotographLine } from './document'
@@ -14,8 +15,11 @@ export const sayCameraTime = (written: string): string => {
 
 const subjectOf = ({ owner }: NumberedPhotograph, { words, place }: ReportContext): string => {
   if (owner === undefined) return ''
-  return [wordsOf(words, owner.check).title, place(owner.position)].filter((part) => part !== '').join(', ')
+  return namePlace(wordsOf(words, owner.check).title, place(owner.position))
 }
+
+/** What it shows and what was written beneath it: 'Oil level, left front: milky. Seen from below.' */
+export const showsOf = (subject: string, caption: string): string => [subject, caption].filter((part) => part !== '').join(': ')
 
 /** The register: every photograph with its number, in the order they are met. */
 export const photographsPart = (context: ReportContext): PhotographLine[] =>
@@ -23,7 +27,7 @@ export const photographsPart = (context: ReportContext): PhotographLine[] =>
     const { photograph, owner, number } = each
     const finding = owner === undefined ? undefined : context.findingNumber(owner.key)
     const subject = subjectOf(each, context)
-    const what = [photograph.caption.trim(), subject].filter((part) => part !== '').join('; ') || context.words.report.noCaption
+    const shows = showsOf(subject, photograph.caption.trim())
     return {
       number,
       sha256: photograph.sha256,
@@ -31,7 +35,8 @@ export const photographsPart = (context: ReportContext): PhotographLine[] =>
       fileName: photograph.fileName,
       fromTheCamera: photograph.takenAt === undefined ? undefined : sayCameraTime(photograph.takenAt),
       subject,
-      alternative: say(context.words.report.photographAlternative, { number, what }, context.units),
+      shows,
+      alternative: say(context.words.report.photographAlternative, { number, what: shows || context.words.report.noCaption }, context.units),
       findings: finding === undefined ? [] : [finding],
     }
   })

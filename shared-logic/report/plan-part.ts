@@ -41,7 +41,7 @@ const marksOf = (findings: readonly ReportFinding[], all: readonly Place[]): Pla
 export const planPart = ({ survey, words, units }: ReportContext, findings: readonly ReportFinding[]): ReportDocument['plan'] => {
   const drawing = planView(survey.rig, survey.ruleBook, { walk: false })
   const { plan } = words.report
-  const named = findings.map(({ number, title, place }) => say(place === '' ? plan.mark : plan.markAt, { number, title, place }, units))
+  const named = findings.map(({ number, name }) => say(plan.mark, { number, name }, units))
   return {
     drawing,
     marks: marksOf(findings, drawing.places),

@@ -25,7 +25,7 @@ export type SumsFigure = z.infer<typeof figureSchema>
 const lineSchema = z.object({ text, verdict: verdictSchema.optional(), word: text.optional(), /** Names what the lines below it are of. */ heading: z.literal(true).optional() })
 export type SumsPrintedLine = z.infer<typeof lineSchema>
 
-export const sumsSheetIds = ['load', 'balance', 'coupling', 'tie-down'] as const
+export const sumsSheetIds = ['load', 'balance', 'tyres', 'coupling', 'brakes', 'tie-down'] as const
 
 /** One sheet of the sums as it is printed: drawings, tables, what follows, what it was worked from, how, and by whose word. */
 export const sumsSheetSchema = z.object({

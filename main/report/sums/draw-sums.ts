@@ -5,22 +5,22 @@ import { beginPart, beginSection } from '../headings'
 import type { Sheet } from '../page'
 import { styles } from '../styles'
 import { Table } from '../tables'
-import { drawSumsFigure, figureRoom } from './figure'
+import { drawSumsFigure, leastFigureRoom } from './figure'
 import { drawSumsLines } from './lines'
 
-/** A table of so many rows is kept on one page. */
-const shortTable = 7
+/** So many rows of a table stay with its heading; the rest may go over the page. */
+const rowsWithHeading = 4
 
 const drawTable = (sheet: Sheet, { heading, columns, rows }: SumsTable): void => {
-  if (heading !== undefined) beginSection(sheet, heading, 30 + 20 * Math.min(rows.length, shortTable))
   const right = new Set(columns.flatMap(({ align }, index) => (align === 'right' ? [index] : [])))
-  new Table(sheet, columns.map(({ heading: name, share, align }) => ({ heading: name, share, ...(align && { align }) }))).draw(
-    rows.map((cells) => ({
-      cells: cells.map(({ text, verdict, bar, strong }, index) => ({
-        text, style: styles[right.has(index) ? (strong ? 'figuresStrong' : 'figures') : strong ? 'smallStrong' : 'small'], ...(verdict && { verdict }), ...(bar && { bar }),
-      })),
+  const table = new Table(sheet, columns.map(({ heading: name, share, align }) => ({ heading: name, share, ...(align && { align }) })))
+  const set = rows.map((cells) => ({
+    cells: cells.map(({ text, verdict, bar, strong }, index) => ({
+      text, style: styles[right.has(index) ? (strong ? 'figuresStrong' : 'figures') : strong ? 'smallStrong' : 'small'], ...(verdict && { verdict }), ...(bar && { bar }),
     })),
-  )
+  }))
+  if (heading !== undefined) beginSection(sheet, heading, table.beginning(set, rowsWithHeading))
+  table.draw(set)
   sheet.skip(8)
 }
 
@@ -41,18 +41,25 @@ const drawGround = (sheet: Sheet, { inputs, formulas, sources, cautions }: SumsS
   }
 }
 
+/** A drawing that would leave much of the page white comes after tables and lines, so that they fill it. */
 const drawSheet = (sheet: Sheet, part: SumsSheet, labels: SumsPart['labels']): void => {
-  for (const figure of part.figures) drawSumsFigure(sheet, figure)
+  const figures = (): void => part.figures.forEach((figure) => drawSumsFigure(sheet, figure))
+  const [first] = part.figures
+  const isLater = first !== undefined && leastFigureRoom(sheet, first) > sheet.room
+  if (!isLater) figures()
   for (const table of part.tables) drawTable(sheet, table)
   drawSumsLines(sheet, part.lines)
+  if (isLater) {
+    sheet.skip(12)
+    figures()
+  }
   drawGround(sheet, part, labels)
 }
 
 /** The sums of the rig, a part for each sheet; nothing where the report has none. */
 export const drawSums = (sheet: Sheet, { sums }: ReportDocument, bookmarks: Bookmark): void => {
   sums?.sheets.forEach((part, index) => {
-    const [first] = part.figures
-    beginPart(sheet, bookmarks, part.title, first === undefined ? 160 : figureRoom(sheet, first))
+    beginPart(sheet, bookmarks, part.title, 120)
     if (index === 0) {
       sheet.paragraph(sums.introduction, styles.small, sheet.whole)
       sheet.y += 8

@@ -9,14 +9,19 @@ const gap = 4
 
 const tallOf = (sheet: Sheet, { drawing: { viewBox: [, , width, height] } }: SumsFigure): number => Math.min(tallest, (sheet.whole.width * height) / width)
 
-/** Room a figure takes with its caption, points. */
-export const figureRoom = (sheet: Sheet, figure: SumsFigure): number => tallOf(sheet, figure) + gap + sheet.heightOf(figure.caption, styles.label, sheet.whole.width)
+const captionRoom = (sheet: Sheet, { caption }: SumsFigure): number => gap + sheet.heightOf(caption, styles.label, sheet.whole.width)
+
+/** A figure may be drawn so much smaller, as a share, where only so much of the page is left. */
+const leastScale = 0.9
+
+/** Least room a figure takes with its caption, points. */
+export const leastFigureRoom = (sheet: Sheet, figure: SumsFigure): number => tallOf(sheet, figure) * leastScale + captionRoom(sheet, figure)
 
 /** A drawing across the page with its caption below, the two never parted. */
 export const drawSumsFigure = (sheet: Sheet, figure: SumsFigure): void => {
   const { drawing, caption, alternative } = figure
-  const tall = tallOf(sheet, figure)
-  sheet.need(figureRoom(sheet, figure))
+  sheet.need(leastFigureRoom(sheet, figure))
+  const tall = Math.min(tallOf(sheet, figure), sheet.room - captionRoom(sheet, figure))
   const frame = { x: sheet.whole.x, y: sheet.y, width: sheet.whole.width, height: tall }
   const bbox: [number, number, number, number] = [frame.x, frame.y, frame.x + frame.width, frame.y + frame.height]
   sheet.tags.within('Figure', { alt: alternative, bbox }, () => sheet.tags.leaf(() => void drawDrawing(sheet, drawing, frame)))

@@ -1,4 +1,4 @@
-import type { LoadItem } from '../../load/load-items'
+import { fillOf, type LoadItem } from '../../load/load-items'
 import type { LimitLine } from '../../load/limits'
 import type { Bounded } from '../../load/bounded'
 import { measured } from '../../units/quantity'
@@ -7,7 +7,7 @@ import { sayRefusal } from '../../words/say-refusal'
 import { nameOfItem, sayConclusions, sayLoad } from '../../words/sums/load'
 import { sayWaits } from '../../words/sums/section'
 import type { SumsSheet, SumsTable } from '../sums-document'
-import { cell, printed, shown, shownShare, type SheetContext } from './sheet-context'
+import { cell, inputsOf, printed, shown, shownShare, type SheetContext } from './sheet-context'
 
 const verdicts = { within: 'pass', 'little reserve': 'advisory', over: 'fail', waits: 'not seen' } as const
 
@@ -60,6 +60,17 @@ const limitsTable = (context: SheetContext): SumsTable[] => {
   }]
 }
 
+/** What each tank holds and how full it is: a tank's mass is reckoned from these. */
+const tankInputs = (context: SheetContext): SumsSheet['inputs'] =>
+  (context.rig.boat?.tanks ?? []).flatMap(({ contents, capacityM3 }, index) => {
+    const name = context.words.fieldOptions['boat.tanks.contents']?.[contents] ?? contents
+    const fill = fillOf(capacityM3, context.rig.loading?.tanks?.[index])
+    return [
+      { label: name, value: shown(context, 'volume', capacityM3) },
+      ...inputsOf(context, [[`loading.tanks.${index}.fill`, 'ratio', fill]]),
+    ]
+  })
+
 /** Masses with their places, every limit with what rests on it, and what governs; absent while no mass is known. */
 export const loadSheetPart = (context: SheetContext): SumsSheet | undefined => {
   const { sums, words, units } = context
@@ -71,7 +82,7 @@ export const loadSheetPart = (context: SheetContext): SumsSheet | undefined => {
       ...sums.faults.map((fault) => ({ text: sayRefusal(words, fault), verdict: 'not seen' as const })),
       ...sayConclusions(words, sums.load, units), ...sayWaits(words, [...sums.load.total.waitsFor, ...sums.load.limitsWaitFor], units),
     ]),
-    inputs: [{ label: words.report.sums.reserveWanted, value: shownShare(context, sums.load.reserveWanted) }],
+    inputs: [{ label: words.report.sums.masses, value: words.report.sums.asListed }, ...tankInputs(context), { label: words.report.sums.reserveWanted, value: shownShare(context, sums.load.reserveWanted) }],
     formulas: [said.formula], sources: [...said.sources], cautions: [...said.cautions],
   }
 }

@@ -4,8 +4,7 @@ import type { Sums } from '../../sums/sums'
 import { formatQuantity } from '../../units/convert'
 import type { Quantity, UnitSystem } from '../../units/quantity'
 import type { Words } from '../../words/en'
-import { sayField } from '../../words/say-refusal'
-import type { SumsLine } from '../../words/sums/section'
+import { sayPath, type SumsLine } from '../../words/sums/section'
 import type { Drawing } from '../../drawings/drawing'
 import type { SumsCell, SumsPrintedLine, SumsSheet } from '../sums-document'
 
@@ -37,7 +36,7 @@ export const inputsOf = (context: SheetContext, rows: readonly InputRow[]): Sums
   rows.flatMap(([path, quantity, value]) => {
     if (value === undefined) return []
     const told = typeof value === 'number' && quantity !== 'words' ? formatQuantity(quantity, value, context.units) : (context.words.fieldOptions[path]?.[String(value)] ?? String(value))
-    return [{ label: sayField(context.words, path), value: told }]
+    return [{ label: sayPath(context.words, path), value: told }]
   })
 
 /** Only what a drawing is kept by, without what a screen needs to drag it. */

@@ -1,6 +1,7 @@
 import { lashingPlanDrawing } from '../../drawings/lashing-plan'
 import type { DirectionHold, Standing } from '../../lashing/direction-hold'
-import type { MethodSum } from '../../lashing/plan'
+import type { MethodSum, TieDownPlan } from '../../lashing/plan'
+import { measured } from '../../units/quantity'
 import { sayPosition } from '../../words/position'
 import { say } from '../../words/say'
 import { sayHold, sayTieDown, sayWeakest } from '../../words/sums/tie-down'
@@ -46,6 +47,33 @@ const strapsTable = (context: SheetContext): SumsTable[] => {
   }]
 }
 
+const boatMass = (context: SheetContext): SumsSheet['inputs'] =>
+  context.plan.reckoned ? [{ label: context.words.report.sums.boatMass, value: shown(context, 'mass', context.plan.reckoned.massKg) }] : []
+
+type Point = NonNullable<TieDownPlan['straps'][number]['strap']['boat']>
+
+/** '20.1 ft; 3.2 ft left; 2.9 ft'. */
+const sayPoint = ({ words, units }: SheetContext, point: Point | undefined): string => {
+  if (point === undefined) return words.report.notKnown
+  const { aftOfBallM, toRightM, heightM } = point
+  return say(words.report.sums.point[toRightM === 0 ? 'middle' : toRightM < 0 ? 'left' : 'right'], { aft: measured('length', aftOfBallM), aside: measured('length', Math.abs(toRightM)), up: measured('length', heightM) }, units)
+}
+
+/** The measured ends the leads were worked out from; none where only angles were read. */
+const endsTable = (context: SheetContext): SumsTable[] => {
+  const { plan, words } = context
+  const ended = plan.straps.filter(({ strap }) => strap.boat !== undefined || strap.trailer !== undefined)
+  if (ended.length === 0) return []
+  const { columns, strapEnds } = words.report.sums
+  return [{
+    heading: strapEnds,
+    columns: [{ heading: words.tieDownPlan.columns.strap, share: 0.24 }, { heading: columns.route, share: 0.18 }, { heading: columns.onBoat, share: 0.29 }, { heading: columns.onTrailer, share: 0.29 }],
+    rows: ended.map(({ index, strap }) => [
+      cell(`${index + 1} ${sayPosition(strap.position, undefined)}`), cell(words.screens.sums.straps.routes[strap.route]), cell(sayPoint(context, strap.boat)), cell(sayPoint(context, strap.trailer)),
+    ]),
+  }]
+}
+
 /** What ties the boat down: each way needed and held, the weakest named; absent while no tie-down was entered. */
 export const tieDownSheetPart = (context: SheetContext): SumsSheet | undefined => {
   const { rig, plan, words, units } = context
@@ -55,12 +83,12 @@ export const tieDownSheetPart = (context: SheetContext): SumsSheet | undefined =
   // The directions stand in their own table, and the weakest comes first.
   const told = new Set([...(plan.methods[0]?.directions ?? []).map((hold) => sayHold(words, hold, units)), ...weakest.map(({ text }) => text)])
   return {
-    id: 'tie-down', title: said.title, figures: figure(context), tables: [...plan.methods.map((method) => directionsTable(context, method)), ...strapsTable(context)],
+    id: 'tie-down', title: said.title, figures: figure(context), tables: [...plan.methods.map((method) => directionsTable(context, method)), ...strapsTable(context), ...endsTable(context)],
     lines: printed(context, [...weakest, ...said.lines.filter(({ text }) => !told.has(text))]),
-    inputs: inputsOf(context, [
+    inputs: [...boatMass(context), ...inputsOf(context, [
       ['boat.lengthM', 'length', rig.boat?.lengthM], ['tieDown.friction', 'words', plan.friction.ground === 'measured' ? plan.friction.value.toFixed(2) : undefined], ['tieDown.bowStopBlocks', 'words', rig.tieDown.bowStopBlocks === undefined ? undefined : words.report[rig.tieDown.bowStopBlocks ? 'yes' : 'no']],
       ['tieDown.bowStopRatedN', 'force', rig.tieDown.bowStopRatedN],
-    ]),
+    ])],
     formulas: [...plan.methods.map(({ method }) => words.tieDownPlan.methods[method.id].formula), words.tieDownPlan.equalTension], sources: [...said.sources], cautions: [...said.cautions],
   }
 }

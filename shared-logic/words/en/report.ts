@@ -1,3 +1,4 @@
+import type { ByWhen } from '../../survey/verdict'
 import { reportCautions } from './report-cautions'
 import { reportSums } from './report-sums'
 
@@ -17,7 +18,9 @@ export const reportWords = {
     page: 'Page',
     of: 'of',
     verdict: 'Verdict',
-    threeThings: 'The three things to do',
+    threeThings: 'The three things to do first',
+    furtherFails: 'Further fails',
+    furtherFailsMore: 'More fails, for which there is no room here: findings',
     noThings: 'No advisory and no fail was found among what was seen.',
     noneSeen: 'Nothing was seen, so nothing can be said of its condition.',
     plan: 'Where the findings are',
@@ -34,6 +37,7 @@ export const reportWords = {
     consequence: 'What can come of it',
     remedy: 'What to do',
     by: 'By when',
+    byWhenKey: 'What “by when” means',
     note: 'Note',
     instrument: 'Instrument',
     judged: 'By the rules',
@@ -54,6 +58,7 @@ export const reportWords = {
     fileName: 'File',
     fromTheCamera: 'From the camera',
     fingerprint: 'SHA-256 begins',
+    missingPictures: 'Not to be read when the report was written, because the file is gone or damaged: photographs',
     missingPicture: 'This picture could not be read when the report was written.',
     shows: 'Shows',
     cautions: 'Cautions',
@@ -85,8 +90,7 @@ export const reportWords = {
   plan: {
     alternative: 'The rig from above, coupler up. Findings marked: {marks}.',
     alternativeEmpty: 'The rig from above, coupler up. No findings to mark.',
-    mark: '{number} {title}',
-    markAt: '{number} {title}, {place}',
+    mark: '{number} {name}',
     toScale: 'Drawn to scale from the rig’s own figures, coupler up. Left on the page is left on the road.',
     sketch: 'A sketch, not to scale: lengths of this rig are not known. Coupler up; left on the page is left on the road.',
   },
@@ -99,6 +103,17 @@ export const reportWords = {
   reading: '{label}: {value}',
   photographAlternative: 'Photograph {number}: {what}',
   noCaption: 'no caption',
+  withoutPhotograph: 'None was taken, although a finding here wants one.',
+  photographWanted: 'A finding that wants a photograph has none: {numbers}.',
+  photographsWanted: 'Findings that want a photograph and have none: {numbers}.',
+  /** Ours; common practice, no source. */
+  byWhenMeanings: {
+    'before it is towed': 'Do not tow the rig, not even home or to a workshop, until this is put right. Repair it where it stands, or have it carried.',
+    'before next trip': 'Put right before the rig is next taken out. Whether it may first be driven home or to a workshop is for the driver and the law of the place to decide; this report does not clear it for that drive.',
+    'within a month': 'Put right within a month of the survey, used or not. Look at it before each trip until then.',
+    'at next service': 'Put right when the part is next serviced, within a year of the survey at the latest.',
+    'within a year': 'Put right, or looked at again by a competent person, within a year of the survey.',
+  } satisfies Record<ByWhen, string>,
   method: [
     'The rig was walked station by station on {date}. Each check asks one question at one place. Where a check can be judged by rule, the verdict follows from what was recorded, by the criterion and source printed with it; where the surveyor decided otherwise, both verdicts and the reason are printed.',
     'Pass, advisory and fail count what was seen. “Not seen” means a check was asked and could not be made, or was left open; it is never a pass. “Not applicable” was set aside with its reason. The verdict of a station, and of the whole, is the worst of what was seen.',

@@ -1,4 +1,4 @@
-import { existsSync, readdirSync } from 'node:fs'
+import { existsSync, readdirSync, rmSync } from 'node:fs'
 import { join } from 'node:path'
 import { expect, test } from 'vitest'
 import { ask, newFolder, open, picture, placeWith, refusalOf, sha256, startSurvey } from './yard-on-disk'
@@ -56,6 +56,23 @@ test('a removed photograph can be brought back, and its original is never delete
   expect((await ask(again, 'photographs.restore', { photographId: photograph.id })).photograph).toEqual(photograph)
   await ask(again, 'photographs.remove', { photographId: photograph.id })
   expect((await ask(again, 'photographs.add', { surveyId, ...at, fileName: 'a.jpg' }, bytes))).toEqual({ photograph, alreadyThere: false })
+  await again.close()
+})
+
+test('a photograph whose original is taken out of the folder is told as missing, and no other', async () => {
+  const folder = newFolder()
+  const opened = await open(folder)
+  const { id: surveyId } = await startSurvey(opened)
+  const { photograph } = await ask(opened, 'photographs.add', { surveyId, ...at, fileName: 'a.jpg' }, await picture(50))
+  await ask(opened, 'photographs.add', { surveyId, ...at, fileName: 'b.jpg' }, await picture(60))
+  await opened.close()
+  const whole = await open(folder)
+  expect(await ask(whole, 'photographs.missing', {})).toEqual({ missing: [] })
+  await whole.close()
+  const [file] = originals(folder).filter((name) => name.includes(photograph.sha256))
+  rmSync(join(folder, 'photographs', 'originals', file ?? ''))
+  const again = await open(folder)
+  expect(await ask(again, 'photographs.missing', {})).toEqual({ missing: [photograph.sha256] })
   await again.close()
 })
 

@@ -1,3 +1,4 @@
+import type { PDFDocumentProxy } from 'pdfjs-dist/legacy/build/pdf.mjs'
 import { createHash } from 'node:crypto'
 import { mkdtemp, readFile, readdir, rm } from 'node:fs/promises'
 import { tmpdir } from 'node:os'
@@ -23,6 +24,15 @@ const write = async (document: ReportDocument, name: string, pictureOf = sampleP
   return { path, written, pdf, texts: await pageTexts(pdf) }
 }
 
+/** How far down its text area a page is written, as a share; the running foot left out. */
+const filledOf = async (pdf: PDFDocumentProxy, number: number): Promise<number> => {
+  const page = await pdf.getPage(number)
+  const { height } = page.getViewport({ scale: 1 })
+  const { items } = await page.getTextContent()
+  const baselines = items.flatMap((item) => ('transform' in item && item.str.trim() !== '' ? [Number(item.transform[5])] : [])).filter((y) => y > 60)
+  return (height - 48 - Math.min(...baselines)) / (height - 48 - 60)
+}
+
 describe('an issued report', () => {
   const document = sampleReport({ findings: 0.1, photographs: 6 })
 
@@ -33,6 +43,10 @@ describe('an issued report', () => {
     for (const verdict of verdicts) expect(texts[0]).toContain(`${document.tallies[verdict]} ${document.verdictWords[verdict]}`)
     expect(texts[0]).toContain(document.verdict.sentence)
     for (const thing of document.threeThings) expect(texts[0]).toContain(thing.what.slice(0, 20))
+    const without = document.furtherFails.filter(({ where }) => !texts[0]?.includes(where.slice(0, 16))).flatMap(({ findings }) => findings)
+    expect(document.furtherFails.length).toBeGreaterThan(3)
+    expect(texts[0]).toContain(`${document.labels.furtherFailsMore} ${without.join(', ')}.`)
+    for (const { word, meaning } of document.byWhenKey) expect(texts[1]).toContain(`${word} ${meaning.slice(0, 40)}`)
     texts.forEach((text, index) => {
       expect(text).toContain(`Page ${index + 1} of ${pdf.numPages}`)
       expect(text).toContain('BW-2026-0007, revision 1')
@@ -72,13 +86,35 @@ describe('an issued report', () => {
   it('says on its page that a picture cannot be read, and is written all the same', async () => {
     const { texts } = await write(document, 'missing.pdf', async (sha256) => (sha256.startsWith('00') ? Promise.reject(new Error('gone')) : Buffer.from('no picture')))
     expect(texts.join(' ')).toContain('could not be read')
+    expect(texts.join(' ')).toContain('because the file is gone or damaged: photographs 1, 2, 3, 4, 5, 6.')
   }, 60_000)
 
   it('leaves nothing behind when it cannot be written', async () => {
     const before = await readdir(folder)
     await expect(writeReport({ ...document, issuedAt: 'never' }, samplePictureOf, join(folder, 'broken.pdf'))).rejects.toThrow(/[Ii]nvalid/)
     expect(await readdir(folder)).toEqual(before)
-  })
+  }, 60_000)
+})
+
+const leastFilled = 0.7
+
+describe('the pages of a report', () => {
+  it.each([['A4', 'eu', 'metric'], ['Letter', 'us', 'us']] as const)('on %s are filled: findings leave little white, and the signature stands with other text', async (paper, ruleBook, units) => {
+    const document = sampleReport({ ruleBook, findings: 0.15, photographs: 30 }, { settings: { ...sampleSettings, paper, units } })
+    const { pdf, texts } = await write(document, `filled-${paper}.pdf`)
+    const signature = texts.findIndex((text) => text.includes('Place and date'))
+    expect(texts[signature]?.length).toBeGreaterThan(600)
+    expect(signature).toBeLessThan(pdf.numPages - 1)
+    const lastFinding = texts.findIndex((text) => /(?:^| )The rig Trailer Maker /.test(text))
+    expect(lastFinding).toBeGreaterThan(2)
+    for (let number = 2; number <= lastFinding; number += 1) expect([number, (await filledOf(pdf, number)) > leastFilled]).toEqual([number, true])
+  }, 120_000)
+
+  it('no heading stands alone at the foot of a page', async () => {
+    const document = sampleReport({ findings: 0.1 })
+    const { texts } = await write(document, 'headings.pdf')
+    for (const { name } of document.stations) for (const text of texts) expect(text).not.toMatch(new RegExp(`${name} BW-2026-0007, revision 1`))
+  }, 60_000)
 })
 
 describe('a report of an unusual survey', () => {

@@ -4,7 +4,7 @@ import { afterEach, describe, expect, it } from 'vitest'
 import { ReviewPage } from '../../../renderer/review/review-page'
 import type { ReportRow, Survey } from '../../../shared-logic/survey/records'
 import { settingsSchema } from '../../../shared-logic/survey/settings'
-import { surveyAt } from '../survey/desk-of-one-survey'
+import { photographOf, surveyAt } from '../survey/desk-of-one-survey'
 import { drawWithDesk } from '../window-with-desk'
 
 afterEach(cleanup)
@@ -43,6 +43,14 @@ describe('the review', { timeout: 30_000 }, () => {
     const unseen = within(await screen.findByRole('region', { name: /^Not seen/ }))
     expect(unseen.getByText('Under the boat')).toBeDefined()
     expect(unseen.getAllByRole('listitem')).toHaveLength(1)
+  })
+
+  it('numbers the findings that want a photograph, and names a photograph whose file is gone', async () => {
+    const taken = photographOf(1, 'IMG_0001.jpg', oil, 'axle 1 right')
+    const answers = { 'surveys.get': () => ({ ...survey, photographs: [taken, photographOf(2, 'IMG_0002.jpg')] }), 'photographs.missing': () => ({ missing: [taken.sha256] }) }
+    drawWithDesk(<ReviewPage surveyId={survey.id} />, answers, { surveyorName: 'A. Surveyor' })
+    expect(await screen.findByText('Findings that want a photograph and have none: 2.')).toBeDefined()
+    expect((await screen.findByText(/Not in the yard’s folder any more/)).textContent).toContain('without them: IMG_0001.jpg.')
   })
 
   it('says before issuing that open checks are reported as not seen, and issues only when confirmed', async () => {

@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest'
+import { catalogue } from '../../../shared-logic/checks/catalogue'
 import { cautionsThatApply, type CautionFacts } from '../../../shared-logic/report/cautions'
 import { reportDocumentSchema } from '../../../shared-logic/report/document'
-import { sayCameraTime } from '../../../shared-logic/report/photographs-part'
+import { sayCameraTime, showsOf } from '../../../shared-logic/report/photographs-part'
 import { sayInstant } from '../../../shared-logic/report/survey-facts'
 import { verdictSentence } from '../../../shared-logic/report/verdict-part'
 import { byWhens, verdicts } from '../../../shared-logic/survey/verdict'
@@ -38,6 +39,37 @@ describe('a composed report', () => {
     expect(rank).toEqual(rank.toSorted((a, b) => a - b))
     expect(report.findings.map(({ number }) => number)).toEqual(report.findings.map((_, index) => index + 1))
     expect(report.threeThings[0]?.findings[0]).toBe(1)
+  })
+
+  it('hides no fail behind the first page: what the three things leave out stands there in short', () => {
+    const many = sampleReport({ findings: 0.5 })
+    const fails = many.findings.filter(({ verdict }) => verdict === 'fail').map(({ number }) => number)
+    const shown = [...many.threeThings, ...many.furtherFails].filter(({ verdict }) => verdict === 'fail').flatMap(({ findings }) => findings)
+    expect(fails.length).toBeGreaterThan(5)
+    expect(shown.toSorted((a, b) => a - b)).toEqual(fails)
+    expect(many.furtherFails.every(({ verdict }) => verdict === 'fail')).toBe(true)
+  })
+
+  it('says what each by-when of its findings means, and no other', () => {
+    const used = byWhens.filter((by) => report.findings.some((finding) => finding.by === by))
+    expect(report.byWhenKey).toEqual(used.map((by) => ({ word: en.byWhens[by], meaning: en.report.byWhenMeanings[by] })))
+    expect(sampleReport({ findings: 0, open: 0, aside: 0 }).findings.length > 0 || sampleReport({ findings: 0, open: 0, aside: 0 }).byWhenKey.length === 0).toBe(true)
+  })
+
+  it('says which findings want a photograph and have none', () => {
+    const none = sampleReport({ findings: 0.2, photographs: 0 })
+    const wanting = none.findings.filter(({ checkId }) => catalogue.find(({ id }) => id === checkId)?.photograph === true).map(({ number }) => number)
+    expect(wanting.length).toBeGreaterThan(1)
+    expect(none.photographsWanted).toBe(`Findings that want a photograph and have none: ${wanting.join(', ')}.`)
+    expect(none.findings.filter(({ withoutPhotograph }) => withoutPhotograph !== undefined).map(({ number }) => number)).toEqual(wanting)
+    for (const { photographs, withoutPhotograph } of report.findings) expect(photographs.length > 0 && withoutPhotograph !== undefined).toBe(false)
+  })
+
+  it('joins subject and caption without a stop and a semicolon beside each other', () => {
+    expect(showsOf('Oil condition, right rear', 'Milky oil. Illustration, invented.')).toBe('Oil condition, right rear: Milky oil. Illustration, invented.')
+    expect(showsOf('', 'Seen from the left')).toBe('Seen from the left')
+    expect(showsOf('Jack', '')).toBe('Jack')
+    for (const { shows, alternative } of report.photographs) expect(`${shows} ${alternative}`).not.toMatch(/[.;:,][;:,]/)
   })
 
   it('marks every finding once on the plan', () => {

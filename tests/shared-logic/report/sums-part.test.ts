@@ -28,8 +28,8 @@ describe('the sums of a rig that is known well', () => {
   const document = reportOf(tandem)
   const sums = sumsOf(tandem, 'us', defaultSumsSettings)
 
-  it('print load sheet, balance, coupling with brakes, and tie-down, each with formula, source and what it was worked from', () => {
-    expect(document.sums?.sheets.map(({ id }) => id)).toEqual(['load', 'balance', 'coupling', 'tie-down'])
+  it('print load sheet, balance, tyres, coupling, brakes and tie-down, each with formula, source and what it was worked from', () => {
+    expect(document.sums?.sheets.map(({ id }) => id)).toEqual(['load', 'balance', 'tyres', 'coupling', 'brakes', 'tie-down'])
     for (const sheet of document.sums?.sheets ?? []) {
       expect([sheet.id, sheet.formulas.length > 0, sheet.sources.length > 0, sheet.inputs.length > 0]).toEqual([sheet.id, true, true, true])
     }
@@ -70,6 +70,28 @@ describe('the sums of a rig that is known well', () => {
     expect(methods).toHaveLength(2)
     expect(sheet.lines[0]?.text).toContain(formatQuantity('force', weakest?.heldN ?? NaN, 'metric'))
     expect(sheet.figures).toHaveLength(1)
+  })
+
+  it('tyres, coupling and brakes each stand on their own formula and source', () => {
+    const grounds = (['tyres', 'coupling', 'brakes'] as const).map((id) => sheetOf(document, id))
+    expect(grounds.map(({ formulas: [formula] }) => formula)).toEqual([en.sums.tyres.formula, en.sums.coupling.formula, en.sums.brakes.formula])
+    const [tyres, coupling, brakes] = grounds.map(({ inputs }) => inputs.map(({ label }) => label))
+    expect(tyres).toEqual(expect.arrayContaining(['Load index', 'Axle loads']))
+    expect(coupling).toEqual(expect.arrayContaining(['Coupler', 'Maximum mass of the tow vehicle', 'Breaking force of each chain']))
+    expect(brakes).toEqual(expect.arrayContaining(['Brakes', 'Braked axles', 'Travel of the actuator']))
+  })
+
+  it('the load sheet tells how full each tank is reckoned, and the tie-down where each strap holds', () => {
+    expect(sheetOf(document, 'load').inputs.map(({ label }) => label)).toEqual(expect.arrayContaining(['Petrol', 'Share of the tank filled (1)']))
+    const ends = sheetOf(document, 'tie-down').tables.at(-1)
+    expect(ends?.heading).toBe(en.report.sums.strapEnds)
+    expect(ends?.rows).toHaveLength(tandem.tieDown?.straps.length ?? 0)
+    expect(ends?.rows.map(([, , boat]) => boat?.text)).toContain('1.15 m; in the middle; 1.15 m')
+  })
+
+  it('names the European category of the trailer by the European book alone', () => {
+    const told = (book: 'us' | 'eu'): boolean => sheetOf(reportOf(tandem, book), 'brakes').lines.some(({ text }) => text.startsWith('Category O2'))
+    expect([told('us'), told('eu')]).toEqual([false, true])
   })
 
   it('a verdict never stands without its word', () => {

@@ -27,7 +27,7 @@ describe('a tie-down plan in words', () => {
   })
   it('says that a transom strap leads the wrong way, and what it weighs by', () => {
     const texts = sayTieDown(en, tieDownPlanOf(strapped, 'us'), 'metric').lines.map(({ text }) => text)
-    expect(texts).toContain('Transom left strap does not pull forward. A transom strap should lead down and forward, so that it holds the boat against its bow stop.')
+    expect(texts).toContain('Left transom strap does not pull forward. A transom strap should lead down and forward, so that it holds the boat against its bow stop.')
     expect(texts[0]).toBe('Boat as loaded: 1,500 kg')
   })
   it('never calls a benchmark a fail', () => {

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { measured } from '../../../shared-logic/units/quantity'
-import { sayPosition } from '../../../shared-logic/words/position'
+import { namePlace, sayPosition } from '../../../shared-logic/words/position'
 import { say, sayDate } from '../../../shared-logic/words/say'
 
 describe('a sentence', () => {
@@ -31,9 +31,17 @@ describe('a sentence', () => {
 describe('a position', () => {
   it.each([
     ['axle 1 left', 2, 'left front'], ['axle 2 right', 2, 'right rear'], ['axle 2 left', 3, 'left middle'], ['axle 1 left', 1, 'left'],
-    ['axle 1', 2, 'front axle'], ['axle 1', 1, 'axle'], ['lamp stop left', 1, 'stop left'], ['strap bow tie', 1, 'bow tie strap'],
+    ['axle 1', 2, 'front axle'], ['axle 1', 1, 'axle'], ['lamp stop left', 1, 'left stop lamp'], ['lamp side marker front left', 2, 'left front side marker lamp'], ['reflector rear right', 2, 'right rear reflector'],
+    ['strap transom left', 2, 'left transom strap'], ['lamp plate', 2, 'plate lamp'], ['left rail', 2, 'left rail'], ['strap bow tie', 1, 'bow tie strap'],
     ['chain left', 1, 'left chain'], ['bunk right', 1, 'right bunk'], ['rig', 1, ''], ['all axles', undefined, 'all axles'],
   ] as const)('%s on %s axles is said “%s”', (position, axleCount, said) => {
     expect(sayPosition(position, axleCount)).toBe(said)
   })
+})
+
+describe('a check at its place', () => {
+  it.each([
+    ['Oil level', 'left front', 'Oil level, left front'], ['Lamp', 'right stop lamp', 'Right stop lamp'], ['Reflector', 'left rear reflector', 'Left rear reflector'],
+    ['Chain hook', 'right chain', 'Chain hook, right chain'], ['Jack', '', 'Jack'],
+  ])('“%s” at “%s” is named “%s”', (title, place, name) => expect(namePlace(title, place)).toBe(name))
 })
