@@ -7,6 +7,9 @@ const root = fileURLToPath(new URL('..', import.meta.url))
 export default defineConfig({
   root,
   test: {
+    // By itself it would leave one core to look at: half the machine where there are two.
+    maxWorkers: '100%',
+    testTimeout: 30_000,
     reporters: ['default', './tests/counts.ts'],
     coverage: {
       provider: 'v8',
@@ -20,12 +23,12 @@ export default defineConfig({
       {
         extends: true,
         test: {
-          name: 'shell', environment: 'node', include: ['tests/shell/**/*.test.ts'], testTimeout: 30_000, globalSetup: ['tests/shell/build-first.mjs'],
+          name: 'shell', environment: 'node', include: ['tests/shell/**/*.test.ts'], globalSetup: ['tests/shell/build-first.mjs'],
           alias: { electron: fileURLToPath(new URL('./shell/stand-in/stand-in.ts', import.meta.url)) },
         },
       },
       // After all the others, so that a browser's waiting is not waiting for them.
-      { extends: true, test: { name: 'walk', environment: 'node', include: ['tests/walk/**/*.test.ts'], globalSetup: ['tests/shell/build-first.mjs'], testTimeout: 480_000, hookTimeout: 120_000, maxWorkers: 2, sequence: { groupOrder: 1 } } },
+      { extends: true, test: { name: 'walk', environment: 'node', include: ['tests/walk/**/*.test.ts'], globalSetup: ['tests/shell/build-first.mjs'], testTimeout: 480_000, hookTimeout: 120_000, sequence: { groupOrder: 1 } } },
     ],
   },
 })
