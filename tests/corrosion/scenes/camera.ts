@@ -43,17 +43,19 @@ function exposed(canvas: Canvas, plan: ScenePlan, chance: Chance): Uint8Array {
   const out = new Uint8Array(canvas.red.length * 3)
   ;[canvas.red, canvas.green, canvas.blue].forEach((plane, channel) => {
     const soft = blurred(plane, canvas.widthPx, plan.blurPx)
-    const by = gains[channel] ?? gain
-    let draw = chance.below(65_536)
-    const stride = 1 + 2 * chance.below(30_000)
-    for (let at = 0; at < soft.length; at += 1) {
-      draw = (draw + stride) & 65_535
-      const light = (soft[at] ?? 0) * by
-      const noisy = light + plan.noise * Math.sqrt(0.18 * Math.max(0, light) + 0.0004) * (normals[draw] ?? 0)
-      out[at * 3 + channel] = bytes[Math.min(4095, Math.max(0, Math.round(noisy * 4095)))] ?? 0
-    }
+    developInto(out, channel, soft, gains[channel] ?? gain, plan.noise, { draw: chance.below(65_536), stride: 1 + 2 * chance.below(30_000) })
   })
   return out
+}
+
+function developInto(out: Uint8Array, channel: number, plane: Float32Array, gain: number, noise: number, given: { draw: number, stride: number }): void {
+  let { draw } = given
+  for (let at = 0; at < plane.length; at += 1) {
+    draw = (draw + given.stride) & 65_535
+    const light = (plane[at] ?? 0) * gain
+    const noisy = light + noise * Math.sqrt(0.18 * Math.max(0, light) + 0.0004) * (normals[draw] ?? 0)
+    out[at * 3 + channel] = bytes[Math.min(4095, Math.max(0, noisy * 4095 + 0.5)) | 0] ?? 0
+  }
 }
 
 /** Takes the picture, writes it as JPEG and reads it again. */

@@ -26,17 +26,21 @@ export function blankCanvas(widthPx: number, heightPx: number, view: View, mmPer
   const canvas: Canvas = {
     widthPx, heightPx, mmPerPx, xMm: plane(), yMm: plane(), red: plane(), green: plane(), blue: plane(), gloss: plane(), rust: plane(), decoy: new Uint8Array(count),
   }
-  const [a, b, c, d, e, f, g, h, i] = view.toPlane
-  for (let row = 0, at = 0; row < heightPx; row += 1) {
-    for (let column = 0; column < widthPx; column += 1, at += 1) {
-      const u = column + 0.5
-      const v = row + 0.5
-      const w = 1 / (g * u + h * v + i)
-      canvas.xMm[at] = (a * u + b * v + c) * w
-      canvas.yMm[at] = (d * u + e * v + f) * w
-    }
-  }
+  for (let row = 0; row < heightPx; row += 1) placeRow(canvas, view, row)
   return canvas
+}
+
+// One function a row, here and elsewhere: called often, it is compiled and stays so; two loops in one function called once a scene run several times slower.
+function placeRow(canvas: Canvas, view: View, row: number): void {
+  const [a, b, c, d, e, f, g, h, i] = view.toPlane
+  const v = row + 0.5
+  const first = row * canvas.widthPx
+  for (let column = 0; column < canvas.widthPx; column += 1) {
+    const u = column + 0.5
+    const w = 1 / (g * u + h * v + i)
+    canvas.xMm[first + column] = (a * u + b * v + c) * w
+    canvas.yMm[first + column] = (d * u + e * v + f) * w
+  }
 }
 
 /** Lays a colour over what is there; `cover` 0 to 1. */

@@ -173,9 +173,11 @@ function hide(canvas: Canvas, at: number, cover: number, gloss: number): void {
 function eachPixelRound(canvas: Canvas, view: View, place: PixelPoint, reachMm: number, visit: (at: number) => void): void {
   const everywhere = reachMm > 1e3
   const [fromColumn, toColumn, fromRow, toRow] = everywhere ? [0, canvas.widthPx, 0, canvas.heightPx] : boxOf(canvas, view, place[0], place[1], reachMm + 2 * canvas.mmPerPx)
-  for (let row = fromRow; row < toRow; row += 1) {
-    for (let at = row * canvas.widthPx + fromColumn; at < row * canvas.widthPx + toColumn; at += 1) visit(at)
-  }
+  for (let row = fromRow; row < toRow; row += 1) visitRow(row * canvas.widthPx + fromColumn, row * canvas.widthPx + toColumn, visit)
+}
+
+function visitRow(from: number, to: number, visit: (at: number) => void): void {
+  for (let at = from; at < to; at += 1) visit(at)
 }
 
 /** Where bolts sit in the picture's part of the face. */

@@ -21,12 +21,10 @@ function fallOff(canvas: Canvas, plan: ScenePlan, chance: Chance): Float32Array 
   const slopeX = chance.between(-most, most) / widthPx
   const slopeY = chance.between(-most, most) / heightPx
   const plane = new Float32Array(canvas.red.length)
-  for (let row = 0, at = 0; row < heightPx; row += 1) {
-    for (let column = 0; column < widthPx; column += 1, at += 1) {
-      const dx = column - midX
-      const dy = row - midY
-      plane[at] = flash ? 1 / (1 + (dx * dx + dy * dy) / (reach * reach)) : 1 + slopeX * dx + slopeY * dy
-    }
+  for (let at = 0; at < plane.length; at += 1) {
+    const dx = (at % widthPx) - midX
+    const dy = Math.floor(at / widthPx) - midY
+    plane[at] = flash ? 1 / (1 + (dx * dx + dy * dy) / (reach * reach)) : 1 + slopeX * dx + slopeY * dy
   }
   return plane
 }
@@ -42,8 +40,8 @@ function shadowOver(canvas: Canvas, plan: ScenePlan, chance: Chance): Float32Arr
   const half = canvas.widthPx * (bar ? chance.between(0.05, 0.15) : 2)
   const middle = (canvas.widthPx / 2) * cos + (canvas.heightPx / 2) * sin + chance.between(-0.2, 0.2) * canvas.widthPx + (bar ? 0 : half)
   const soft = canvas.widthPx * chance.logBetween(0.003, 0.03)
-  for (let row = 0, at = 0; row < canvas.heightPx; row += 1) {
-    for (let column = 0; column < canvas.widthPx; column += 1, at += 1) plane[at] = ramp(-soft, soft, half - Math.abs(column * cos + row * sin - middle))
+  for (let at = 0; at < plane.length; at += 1) {
+    plane[at] = ramp(-soft, soft, half - Math.abs((at % canvas.widthPx) * cos + Math.floor(at / canvas.widthPx) * sin - middle))
   }
   return plane
 }
@@ -56,9 +54,7 @@ function shineOver(canvas: Canvas, plan: ScenePlan, chance: Chance): Float32Arra
   const down = bell(canvas.heightPx, canvas.heightPx * chance.between(0.2, 0.8), canvas.widthPx * 0.12)
   const strength = flash ? chance.between(0.8, 2) : plan.light === 'overcast' ? 0.1 : chance.between(0.1, 0.5)
   const plane = new Float32Array(canvas.red.length)
-  for (let row = 0, at = 0; row < canvas.heightPx; row += 1) {
-    for (let column = 0; column < canvas.widthPx; column += 1, at += 1) plane[at] = strength * (across[column] ?? 0) * (down[row] ?? 0)
-  }
+  for (let at = 0; at < plane.length; at += 1) plane[at] = strength * (across[at % canvas.widthPx] ?? 0) * (down[Math.floor(at / canvas.widthPx)] ?? 0)
   return plane
 }
 
@@ -69,12 +65,16 @@ function wetCanvas(canvas: Canvas, mirrored: Float32Array, chance: Chance): void
   const film = noisePlane(canvas, noiseOf(chance, 150 * canvas.mmPerPx, softNoise))
   for (let at = 0; at < mirrored.length; at += 1) {
     const water = ramp(-1.6, -0.2, film[at] ?? 0)
-    for (const plane of [canvas.red, canvas.green, canvas.blue]) {
-      const light = Math.min(1, Math.max(0, plane[at] ?? 0))
-      plane[at] = light * (1 - 0.42 * water * (1 - light))
-    }
+    soak(canvas.red, at, water)
+    soak(canvas.green, at, water)
+    soak(canvas.blue, at, water)
     mirrored[at] = (mirrored[at] ?? 0) + water * (0.02 + 0.5 * ramp(1.5, 2.6, ripple[at] ?? 0))
   }
+}
+
+function soak(plane: Float32Array, at: number, water: number): void {
+  const light = Math.min(1, Math.max(0, plane[at] ?? 0))
+  plane[at] = light * (1 - 0.42 * water * (1 - light))
 }
 
 /** Lights the painted surfaces: what stood for reflectance stands for radiance after it. */

@@ -55,22 +55,26 @@ function masksOf(canvas: Canvas, shape: MemberShape): { truth: Mask, decoys: Mas
   const [width, height] = [canvas.widthPx, canvas.heightPx]
   const blank = (): Mask => ({ width, height, data: new Uint8Array(width * height) })
   const masks = { truth: blank(), decoys: blank(), faceMask: blank() }
-  for (let row = 1; row < height - 1; row += 1) {
-    for (let column = 1, at = row * width + 1; column < width - 1; column += 1, at += 1) {
-      if (insideFaceMm(shape, canvas.xMm[at] ?? 0, canvas.yMm[at] ?? 0) < outlineInsetMm) continue
-      masks.faceMask.data[at] = 1
-      if ((canvas.rust[at] ?? 0) >= 0.5) masks.truth.data[at] = 1
-      else if ((canvas.decoy[at] ?? 0) > 0 && (canvas.rust[at] ?? 0) < 0.05) masks.decoys.data[at] = 1
-    }
-  }
+  for (let row = 1; row < height - 1; row += 1) maskRow(canvas, shape, masks, row)
   return masks
+}
+
+function maskRow(canvas: Canvas, shape: MemberShape, masks: { truth: Mask, decoys: Mask, faceMask: Mask }, row: number): void {
+  const first = row * canvas.widthPx
+  for (let at = first + 1; at < first + canvas.widthPx - 1; at += 1) {
+    if (insideFaceMm(shape, canvas.xMm[at] ?? 0, canvas.yMm[at] ?? 0) < outlineInsetMm) continue
+    const rust = canvas.rust[at] ?? 0
+    masks.faceMask.data[at] = 1
+    if (rust >= 0.5) masks.truth.data[at] = 1
+    else if ((canvas.decoy[at] ?? 0) > 0 && rust < 0.05) masks.decoys.data[at] = 1
+  }
 }
 
 function areaM2Of(mask: Mask, view: View): number {
   let areaMm2 = 0
-  for (let row = 0, at = 0; row < mask.height; row += 1) {
-    for (let column = 0; column < mask.width; column += 1, at += 1) if (mask.data[at] === 1) areaMm2 += areaFactor(view.toPlane, column + 0.5, row + 0.5)
-  }
+  mask.data.forEach((rusted, at) => {
+    if (rusted === 1) areaMm2 += areaFactor(view.toPlane, (at % mask.width) + 0.5, Math.floor(at / mask.width) + 0.5)
+  })
   return areaMm2 / 1e6
 }
 

@@ -3,7 +3,7 @@ import { type Canvas, lay, ramp } from './canvas'
 import { type Chance } from './chance'
 import { rustColours, stainColour } from './colours'
 import { insideFaceMm, type MemberShape } from './member'
-import { noiseAt, noiseOf } from './noise'
+import { type Noise, noiseAt, noiseOf } from './noise'
 import { decoyKinds, type RustPattern } from './plan'
 import { through, type View } from './view'
 
@@ -49,19 +49,21 @@ function heightsOf(canvas: Canvas, view: View, shape: MemberShape, pattern: Rust
     const ragged = noiseOf(chance, blot.radiusMm * 1.3)
     const strength = chance.between(0.16, 0.3)
     const [fromColumn, toColumn, fromRow, toRow] = boxOf(canvas, view, blot.x, blot.y, blot.radiusMm * 2.4)
-    for (let row = fromRow; row < toRow; row += 1) {
-      for (let column = fromColumn, at = row * canvas.widthPx + fromColumn; column < toColumn; column += 1, at += 1) {
-        const x = (canvas.xMm[at] ?? 0) - blot.x
-        const y = (canvas.yMm[at] ?? 0) - blot.y
-        const far = Math.sqrt((x * blot.aspect) ** 2 + (y / blot.aspect) ** 2) / blot.radiusMm
-        if (far > 2.4) continue
-        const height = blot.radiusMm * (1 - far + strength * noiseAt(ragged, x, y))
-        if (height > (heights[at] ?? 0)) heights[at] = height
-      }
-    }
+    for (let row = fromRow; row < toRow; row += 1) raiseRow(canvas, heights, blot, ragged, strength, row * canvas.widthPx + fromColumn, row * canvas.widthPx + toColumn)
   }
   if (pattern === 'edge') alongEdge(canvas, shape, heights, chance)
   return heights
+}
+
+function raiseRow(canvas: Canvas, heights: Float32Array, blot: Blot, ragged: Noise, strength: number, from: number, to: number): void {
+  for (let at = from; at < to; at += 1) {
+    const x = (canvas.xMm[at] ?? 0) - blot.x
+    const y = (canvas.yMm[at] ?? 0) - blot.y
+    const far = Math.sqrt((x * blot.aspect) ** 2 + (y / blot.aspect) ** 2) / blot.radiusMm
+    if (far > 2.4) continue
+    const height = blot.radiusMm * (1 - far + strength * noiseAt(ragged, x, y))
+    if (height > (heights[at] ?? 0)) heights[at] = height
+  }
 }
 
 function alongEdge(canvas: Canvas, shape: MemberShape, heights: Float32Array, chance: Chance): void {
@@ -79,14 +81,18 @@ function alongEdge(canvas: Canvas, shape: MemberShape, heights: Float32Array, ch
 
 /** Turns heights into the share of each pixel that is rust; the edge is `edgePx` wide. */
 function coverFrom(canvas: Canvas, heights: Float32Array, shape: MemberShape, edgePx: number): void {
-  const { widthPx, heightPx } = canvas
-  for (let row = 1; row < heightPx - 1; row += 1) {
-    for (let column = 1, at = row * widthPx + 1; column < widthPx - 1; column += 1, at += 1) {
-      const height = heights[at] ?? 0
-      if (height <= -900 || insideFaceMm(shape, canvas.xMm[at] ?? 0, canvas.yMm[at] ?? 0) < 0) continue
-      const slope = Math.sqrt(((heights[at + 1] ?? 0) - (heights[at - 1] ?? 0)) ** 2 + ((heights[at + widthPx] ?? 0) - (heights[at - widthPx] ?? 0)) ** 2) / 2
-      canvas.rust[at] = Math.min(1, Math.max(0, 0.5 + height / (edgePx * Math.min(4 * canvas.mmPerPx, Math.max(0.3 * canvas.mmPerPx, slope)))))
-    }
+  for (let row = 1; row < canvas.heightPx - 1; row += 1) coverRow(canvas, heights, shape, edgePx, row)
+}
+
+function coverRow(canvas: Canvas, heights: Float32Array, shape: MemberShape, edgePx: number, row: number): void {
+  const { widthPx, mmPerPx } = canvas
+  for (let at = row * widthPx + 1; at < (row + 1) * widthPx - 1; at += 1) {
+    const height = heights[at] ?? 0
+    if (height <= -900 || insideFaceMm(shape, canvas.xMm[at] ?? 0, canvas.yMm[at] ?? 0) < 0) continue
+    const across = (heights[at + 1] ?? 0) - (heights[at - 1] ?? 0)
+    const down = (heights[at + widthPx] ?? 0) - (heights[at - widthPx] ?? 0)
+    const slope = Math.min(4 * mmPerPx, Math.max(0.3 * mmPerPx, Math.sqrt(across * across + down * down) / 2))
+    canvas.rust[at] = Math.min(1, Math.max(0, 0.5 + height / (edgePx * slope)))
   }
 }
 
@@ -122,18 +128,23 @@ function paintStains(canvas: Canvas, view: View, shape: MemberShape, blots: read
     const strongest = chance.between(0.12, 0.26)
     const streaks = noiseOf(chance, blot.radiusMm * 0.5)
     const [fromColumn, toColumn, fromRow, toRow] = boxOf(canvas, view, blot.x, blot.y + lengthMm / 2, lengthMm / 2 + blot.radiusMm)
-    for (let row = fromRow; row < toRow; row += 1) {
-      for (let column = fromColumn, at = row * canvas.widthPx + fromColumn; column < toColumn; column += 1, at += 1) {
-        const x = canvas.xMm[at] ?? 0
-        const y = canvas.yMm[at] ?? 0
-        const down = (y - blot.y) / lengthMm
-        if (down < 0 || down > 1 || insideFaceMm(shape, x, y) < 0) continue
-        const across = 1 - ramp(0.4, 0.9, Math.abs(x - blot.x) / blot.radiusMm)
-        const tint = strongest * across * (1 - down) * Math.min(1.2, Math.max(0, 0.7 + 0.4 * noiseAt(streaks, x, y * 0.12)))
-        lay(canvas, at, tint, stainColour[0], stainColour[1], stainColour[2])
-        if (tint > 0.05) canvas.decoy[at] = label
-      }
-    }
+    const stain = { blot, lengthMm, strongest, streaks, label }
+    for (let row = fromRow; row < toRow; row += 1) stainRow(canvas, shape, stain, row * canvas.widthPx + fromColumn, row * canvas.widthPx + toColumn)
+  }
+}
+
+interface Stain { readonly blot: Blot, readonly lengthMm: number, readonly strongest: number, readonly streaks: Noise, readonly label: number }
+
+function stainRow(canvas: Canvas, shape: MemberShape, { blot, lengthMm, strongest, streaks, label }: Stain, from: number, to: number): void {
+  for (let at = from; at < to; at += 1) {
+    const x = canvas.xMm[at] ?? 0
+    const y = canvas.yMm[at] ?? 0
+    const down = (y - blot.y) / lengthMm
+    if (down < 0 || down > 1 || insideFaceMm(shape, x, y) < 0) continue
+    const across = 1 - ramp(0.4, 0.9, Math.abs(x - blot.x) / blot.radiusMm)
+    const tint = strongest * across * (1 - down) * Math.min(1.2, Math.max(0, 0.7 + 0.4 * noiseAt(streaks, x, y * 0.12)))
+    lay(canvas, at, tint, stainColour[0], stainColour[1], stainColour[2])
+    if (tint > 0.05) canvas.decoy[at] = label
   }
 }
 
