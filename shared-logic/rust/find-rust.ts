@@ -3,8 +3,10 @@ import type { FoundMasks } from '../measuring/area'
 import type { PixelPoint } from '../measuring/measurement'
 import type { Mask, Pixels } from '../measuring/pixels'
 import { boxMean } from './box-mean'
-import { likenessPlane } from './likeness'
+import { readEdges } from './edges'
+import { readColours } from './likeness'
 import { lightColourOf } from './light-colour'
+import { lowerWhereEven } from './mottling'
 import { areaIn, lengthIn, planesOf } from './planes'
 import { lengthOf, overRegions, runsJoined, setRuns } from './regions'
 import { levelsAt } from './sensitivity'
@@ -23,7 +25,10 @@ export const featuresOf = (pixels: Pixels, face?: readonly PixelPoint[]): RustFe
   const reach = Math.round((lengthIn(pixels, sizesPx.smoothing) - 1) / 2)
   for (const plane of [planes.red, planes.green, planes.blue]) boxMean(plane, pixels.width, pixels.height, reach)
   const faceMask = face && polygonMask(pixels, face)
-  return { width: pixels.width, height: pixels.height, likeness: likenessPlane(planes, lightColourOf(planes, faceMask), faceMask) }
+  const colours = readColours(planes, lightColourOf(planes, faceMask), faceMask)
+  lowerWhereEven(colours, pixels)
+  readEdges(planes, colours.likeness, faceMask)
+  return { width: pixels.width, height: pixels.height, likeness: Uint8Array.from(colours.likeness, (value) => Math.round(255 * value)) }
 }
 
 /** Regions of likely pixels that hold sure ones and are no specks; the small gaps in them closed. A higher sensitivity takes no pixel away. */

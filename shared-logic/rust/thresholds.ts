@@ -14,14 +14,43 @@ export const thresholds = {
   yellowness: { sureTo: 1.95, to: 2.3 },
   /** Stronger red than any oxide: paint or a reflector. */
   tooRed: { sureTo: 2.15, to: 2.6 },
+  /**
+   * Redness and half the logarithm of the red light, together: rust that is strongly coloured is dark, and rust that is light is pale. What is both light and strong is dyed.
+   */
+  vividness: { sureTo: 1.22, to: 1.5 },
+  /**
+   * Rust is mottled: its redness scatters from place to place by about 0.1 to 0.3 (standard deviation), while paint, plastic, skin and dye keep one hue under any light.
+   * An even patch keeps `evenKeeps` of its likeness, so that only a high sensitivity takes it.
+   */
+  mottling: { from: 0.03, sureFrom: 0.07, evenKeeps: 0.35 },
 } as const
 
 /** Sizes in px of a picture 1600 px long, scaled with the picture. */
 export const sizesPx = {
   /** Colour is averaged over this square: the camera and JPEG keep colour coarser than brightness. */
   smoothing: 5,
+  /** Side of the squares that mottling is judged from, and how many squares to every side are looked at. */
+  square: 4,
+  squaresAround: 10,
+  /** The same for the colours on either side of a border. */
+  squaresAtEdge: 4,
   /** Spots with fewer pixels are noise. */
   leastSpot: 24,
   /** Gaps with fewer pixels inside rust are glints of wet and flash. */
   largestGap: 160,
+} as const
+
+/** How a border between rust and ground is read. */
+export const edgeReading = {
+  /** Likeness from which a pixel stands for the rust beside a border, and up to which for the ground. */
+  rustFrom: 0.75,
+  groundTo: 0.1,
+  /** Share of the pixels around that each side needs. */
+  leastShare: 0.02,
+  /** The two colours' squared sine: flatter than this they cannot be told apart. */
+  leastApart: 0.03,
+  /** What no mixture of the two explains, as a share of the light squared: more than this is a third thing. */
+  mostLeft: 0.03,
+  /** The camera's noise in the dark, linear light. */
+  darkLight: 0.01,
 } as const
