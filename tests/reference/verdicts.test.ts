@@ -13,7 +13,7 @@ describe('a rig’s verdict', () => {
   it('with one loose nut, tread of 2.4 mm against 1.6 mm and a faded side reflector is a fail', () => {
     const found = [nuts(0, 1), tread(0.0024), judged('lights.reflector', { state: 'faded' }, { position: 'reflector side rear left' })]
     expect(found.map(({ verdict }) => verdict)).toEqual(['fail', 'advisory', 'advisory'])
-    expect(together(...found)).toEqual({ verdict: 'fail', mayBeTowed: true })
+    expect(together(...found).verdict).toBe('fail')
   })
   it('with two nuts missing on one wheel and rust on a brake line is a fail, not to be towed', () => {
     const found = [nuts(2, 0), judged('brakes.lines', { condition: 'surface rust' }, { trailer: { brakes: 'surge' } })]
