@@ -1,7 +1,9 @@
 import { Input, TextArea, TextField as AriaTextField } from 'react-aria-components'
+import { say } from '../../shared-logic/words/say'
 import { classNames } from './class-names'
 import style from './field.module.css'
 import { FieldLabel, FieldNotes } from './field-frame'
+import { useWords } from './use-words'
 
 interface TextFieldProps {
   readonly label: string
@@ -13,6 +15,7 @@ interface TextFieldProps {
   readonly hint?: string | undefined
   readonly understood?: string | undefined
   readonly error?: string | undefined
+  /** What is longer stays to be seen and is told to be too long; whoever takes it in refuses it. */
   readonly maxLength?: number
   readonly isRequired?: boolean
   readonly autoComplete?: string
@@ -21,13 +24,18 @@ interface TextFieldProps {
 }
 
 /** Words typed by hand. */
-export const TextField = ({ label, value, onChange, isLong = false, name, hint, understood, error, maxLength, isRequired = false, autoComplete = 'off', placeholder, onBlur }: TextFieldProps) => (
-  <AriaTextField
-    className={style.field ?? ''} value={value} onChange={onChange} isInvalid={error !== undefined} isRequired={isRequired} validationBehavior="aria"
-    autoComplete={autoComplete} {...(name !== undefined && { name })} {...(maxLength !== undefined && { maxLength })} {...(onBlur && { onBlur })}
-  >
-    <FieldLabel label={label} />
-    {isLong ? <TextArea className={classNames(style.input, style.area)} rows={4} placeholder={placeholder} /> : <Input className={style.input ?? ''} placeholder={placeholder} />}
-    <FieldNotes hint={hint} understood={understood} error={error} />
-  </AriaTextField>
-)
+export const TextField = ({ label, value, onChange, isLong = false, name, hint, understood, error, maxLength, isRequired = false, autoComplete = 'off', placeholder, onBlur }: TextFieldProps) => {
+  const { refusals } = useWords()
+  const tooLong = maxLength !== undefined && value.trim().length > maxLength ? say(refusals['field.too-long'] ?? '', { field: label, limit: maxLength }, 'metric') : undefined
+  const wrong = tooLong ?? error
+  return (
+    <AriaTextField
+      className={style.field ?? ''} value={value} onChange={onChange} isInvalid={wrong !== undefined} isRequired={isRequired} validationBehavior="aria"
+      autoComplete={autoComplete} {...(name !== undefined && { name })} {...(onBlur && { onBlur })}
+    >
+      <FieldLabel label={label} />
+      {isLong ? <TextArea className={classNames(style.input, style.area)} rows={4} placeholder={placeholder} /> : <Input className={style.input ?? ''} placeholder={placeholder} />}
+      <FieldNotes hint={hint} understood={understood} error={wrong} />
+    </AriaTextField>
+  )
+}

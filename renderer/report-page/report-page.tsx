@@ -4,7 +4,7 @@ import { EmptyState } from '../parts/empty-state'
 import { LinkButton } from '../parts/link-button'
 import { Page } from '../parts/page'
 import { Waiting } from '../parts/progress'
-import { RefusalNotice } from '../parts/refusal-notice'
+import { LoadProblem } from '../parts/load-problem'
 import { useUnits } from '../parts/use-settings'
 import { useWords } from '../parts/use-words'
 import { EarlierRevisions } from './earlier-revisions'
@@ -30,7 +30,7 @@ export const ReportPage = ({ surveyId }: ReportPageProps) => {
   const crumbs = survey.data ? [{ label: survey.data.rigName, to: `/rigs/${survey.data.rigId}` }] : []
   return (
     <Page title={newest ? say(said.title, { number: newest.number }, units) : said.titleAlone} crumbs={crumbs} subtitle={survey.data && `${words.purposes[survey.data.purpose]}, ${sayDate(survey.data.surveyDate)}`}>
-      {error && <RefusalNotice error={error} onRetry={() => void Promise.all([survey.refetch(), reports.refetch()])} />}
+      {error && <LoadProblem error={error} onRetry={() => void Promise.all([survey.refetch(), reports.refetch()])} />}
       {!error && (survey.data === undefined || reports.data === undefined) && <Waiting />}
       {survey.data && reports.data && newest === undefined && (
         <EmptyState title={said.none} actions={<LinkButton to={`/surveys/${surveyId}`} kind="primary">{said.toWalk}</LinkButton>}><p>{said.noneHelp}</p></EmptyState>

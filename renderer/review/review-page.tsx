@@ -8,7 +8,7 @@ import { useQueryOf } from '../client/use-procedure'
 import { LinkButton } from '../parts/link-button'
 import { Page } from '../parts/page'
 import { Waiting } from '../parts/progress'
-import { RefusalNotice } from '../parts/refusal-notice'
+import { LoadProblem } from '../parts/load-problem'
 import { useUnits } from '../parts/use-settings'
 import { useWords } from '../parts/use-words'
 import { Findings } from './findings'
@@ -36,7 +36,7 @@ export const ReviewPage = ({ surveyId }: ReviewPageProps) => {
       subtitle={survey && `${words.purposes[survey.purpose]}, ${sayDate(survey.surveyDate)}`}
       actions={survey?.status === 'under way' ? <LinkButton to={`/surveys/${surveyId}`}>{review.back}</LinkButton> : undefined}
     >
-      {error && <RefusalNotice error={error} onRetry={() => void refetch()} />}
+      {error && <LoadProblem error={error} onRetry={() => void refetch()} />}
       {survey === undefined && !error && <Waiting />}
       {survey && <Review survey={survey} />}
     </Page>

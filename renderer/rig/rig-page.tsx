@@ -7,6 +7,7 @@ import { useMutationOf, useQueryOf } from '../client/use-procedure'
 import { Button } from '../parts/button'
 import { ConfirmDialog } from '../parts/dialog'
 import { LinkButton } from '../parts/link-button'
+import { LoadProblem, isGone } from '../parts/load-problem'
 import { Page } from '../parts/page'
 import { Waiting } from '../parts/progress'
 import { RefusalNotice } from '../parts/refusal-notice'
@@ -65,8 +66,8 @@ export const RigPage = ({ rigId }: { readonly rigId: string }) => {
   const row = useQueryOf('rigs.get', { rigId })
   if (row.data) return <LoadedRig row={row.data} />
   return (
-    <Page title={row.error ? words.gone : shell.programName} isTitleHidden={!row.error}>
-      {row.error ? <RefusalNotice error={row.error} onRetry={() => { void row.refetch() }} /> : <Waiting />}
+    <Page title={row.error ? (isGone(row.error) ? words.gone : words.notOpened) : shell.programName} isTitleHidden={!row.error}>
+      {row.error ? <LoadProblem error={row.error} onRetry={() => { void row.refetch() }} /> : <Waiting />}
     </Page>
   )
 }

@@ -1,4 +1,5 @@
 import { useState } from 'react'
+import { reasonLimit } from '../../shared-logic/survey/answer'
 import { Button } from '../parts/button'
 import { Dialog } from '../parts/dialog'
 import { TextField } from '../parts/text-field'
@@ -19,7 +20,8 @@ export const AsideDialog = ({ as, reason, onConfirm, onClose }: AsideDialogProps
   const [isTried, setTried] = useState(false)
   const confirm = (): void => {
     setTried(true)
-    if (text.trim() !== '') onConfirm(text.trim())
+    const given = text.trim()
+    if (given !== '' && given.length <= reasonLimit) onConfirm(given)
   }
   return (
     <Dialog title={said.titles[as]} isOpen onClose={onClose} actions={<><Button onPress={onClose}>{said.cancel}</Button><Button kind="primary" onPress={confirm}>{said.confirm[as]}</Button></>}>
@@ -30,7 +32,7 @@ export const AsideDialog = ({ as, reason, onConfirm, onClose }: AsideDialogProps
         ))}
       </fieldset>
       <form onSubmit={(event) => { event.preventDefault(); confirm() }}>
-        <TextField label={said.reason} value={text} onChange={setText} maxLength={1000} error={isTried && text.trim() === '' ? said.needReason : undefined} />
+        <TextField label={said.reason} value={text} onChange={setText} maxLength={reasonLimit} error={isTried && text.trim() === '' ? said.needReason : undefined} />
       </form>
     </Dialog>
   )

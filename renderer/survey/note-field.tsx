@@ -1,6 +1,5 @@
 import { useEffect, useRef } from 'react'
 import { noteLimit } from '../../shared-logic/survey/answer'
-import { say } from '../../shared-logic/words/say'
 import { TextField } from '../parts/text-field'
 import { useWords } from '../parts/use-words'
 import { useBufferedText } from './use-buffered-text'
@@ -23,13 +22,10 @@ const useFreshFocus = (isFresh: boolean) => {
 
 /** The surveyor's own words on a check. */
 export const NoteField = ({ walk, isFresh }: CheckTextProps) => {
-  const words = useWords()
-  const { more } = words.screens.survey
+  const { more } = useWords().screens.survey
   const box = useFreshFocus(isFresh)
   const { text, write, keep } = useBufferedText(walk.written.note ?? '', (note) => walk.revise((answer) => ({ ...answer, note: note === '' ? undefined : note })))
-  // What is too long is told here and refused by the desk; cutting it off in silence would lose words.
-  const error = text.length > noteLimit ? say(words.refusals['field.too-long'] ?? '', { field: more.note, limit: noteLimit }, 'metric') : undefined
-  return <div ref={box}><TextField label={more.note} value={text} onChange={write} onBlur={keep} isLong error={error} /></div>
+  return <div ref={box}><TextField label={more.note} value={text} onChange={write} onBlur={keep} isLong maxLength={noteLimit} /></div>
 }
 
 /** What a reading was taken with. */

@@ -1,6 +1,6 @@
 import { useState } from 'react'
 import { verdicts, type Verdict } from '../../shared-logic/survey/verdict'
-import type { Answer } from '../../shared-logic/survey/answer'
+import { reasonLimit, type Answer } from '../../shared-logic/survey/answer'
 import { Button } from '../parts/button'
 import { ChoiceField } from '../parts/choice-field'
 import { Dialog } from '../parts/dialog'
@@ -26,7 +26,8 @@ export const OverruleDialog = ({ judged, overrule, onConfirm, onClose }: Overrul
   const [isTried, setTried] = useState(false)
   const confirm = (): void => {
     setTried(true)
-    if (verdict !== undefined && reason.trim() !== '') onConfirm({ verdict, reason: reason.trim() })
+    const given = reason.trim()
+    if (verdict !== undefined && given !== '' && given.length <= reasonLimit) onConfirm({ verdict, reason: given })
   }
   return (
     <Dialog
@@ -45,7 +46,7 @@ export const OverruleDialog = ({ judged, overrule, onConfirm, onClose }: Overrul
         options={offered.map((each) => ({ value: each, label: words.verdicts[each], mark: <VerdictShape verdict={each} /> }))}
       />
       <form onSubmit={(event) => { event.preventDefault(); confirm() }}>
-        <TextField label={said.reason} value={reason} onChange={setReason} maxLength={1000} error={isTried && reason.trim() === '' ? said.needReason : undefined} />
+        <TextField label={said.reason} value={reason} onChange={setReason} maxLength={reasonLimit} error={isTried && reason.trim() === '' ? said.needReason : undefined} />
       </form>
     </Dialog>
   )

@@ -12,6 +12,7 @@ import { useMutationOf, useQueryOf } from '../client/use-procedure'
 import { Button } from '../parts/button'
 import { ChoiceField } from '../parts/choice-field'
 import { DateField } from '../parts/date-field'
+import { LoadProblem } from '../parts/load-problem'
 import { Page } from '../parts/page'
 import { Waiting } from '../parts/progress'
 import { RefusalNotice } from '../parts/refusal-notice'
@@ -35,7 +36,7 @@ export const StartSurvey = ({ rigId }: StartSurveyProps) => {
   const crumbs = rig.data ? [{ label: rig.data.rig.name, to: `/rigs/${rigId}` }] : []
   return (
     <Page title={start.title} subtitle={rig.data?.rig.name} crumbs={crumbs} width="reading">
-      <RefusalNotice error={error} onRetry={() => void Promise.all([rig.refetch(), about.refetch(), settings.refetch()])} />
+      {error && <LoadProblem error={error} onRetry={() => void Promise.all([rig.refetch(), about.refetch(), settings.refetch()])} />}
       {!error && (rig.data && about.data && settings.data ? <StartForm rigId={rigId} rig={rig.data.rig} today={about.data.today} ruleBook={settings.data.settings.ruleBook} /> : <Waiting />)}
     </Page>
   )

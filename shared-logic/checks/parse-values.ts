@@ -29,7 +29,7 @@ const problemOf = (field: Field, value: FieldValue, surveyDate: string): FieldPr
     case 'count':
       return Number.isInteger(value) || typeof value !== 'number' ? bounds(field.id, value, field.min, field.max) : { field: field.id, code: 'answer.not-whole' }
     case 'text':
-      return typeof value === 'string' && value.trim() !== '' && value.length <= field.maxLength ? undefined : { field: field.id, code: 'answer.not-text' }
+      return typeof value === 'string' && value.trim() !== '' && value.length <= field.maxLength ? undefined : { field: field.id, code: 'answer.not-text', limitSi: field.maxLength }
     case 'date':
       if (typeof value !== 'string' || !isoDate.test(value)) return { field: field.id, code: 'answer.not-a-date' }
       return value > surveyDate ? { field: field.id, code: 'answer.in-the-future' } : undefined

@@ -10,7 +10,8 @@ export const fieldValuesSchema = z.record(z.string().max(40), fieldValueSchema)
 export type FieldValues = Readonly<Record<string, FieldValue | undefined>>
 
 export const noteLimit = 20_000
-const reason = z.string().trim().min(1, 'a reason').max(1_000)
+export const reasonLimit = 1_000
+const reason = z.string().trim().min(1, 'a reason').max(reasonLimit)
 
 /** What the surveyor recorded for one check at one position. */
 export const answerSchema = z.object({

@@ -26,6 +26,7 @@ export const rigWords = {
   yes: 'Yes',
   no: 'No',
   gone: 'This rig is not in the yard',
+  notOpened: 'Rig not opened',
 
   newTitle: 'Register a rig',
   editTitle: 'Edit {rig}',

@@ -8,6 +8,7 @@ export const shellWords = {
   waiting: 'One moment …',
   wentWrong: 'Something went wrong in this window. What you had answered is kept. Try again.',
   tryAgain: 'Try again',
+  toYard: 'Back to the yard',
   screenFailed: 'This screen could not be drawn',
   screenFailedHelp: 'Every answer given so far is kept in the yard. Try again, or go back to the yard and open it from there. If it happens again, pass on the line below with your report of the fault.',
   cancel: 'Cancel',

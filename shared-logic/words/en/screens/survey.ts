@@ -17,6 +17,8 @@ export const surveyWords = {
     },
     needPurpose: 'Choose what the survey is for: the report says so.',
   },
+  /** Where the survey cannot be opened. */
+  notOpened: 'Survey not opened',
   walk: {
     title: 'Survey of {rig}',
     stations: 'Stations',
