@@ -4,6 +4,7 @@ import { join } from 'node:path'
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
 import { answerCall } from '../../../main/desk/answer-call'
 import { openDesk, type OpenedDesk } from '../../../main/desk/open'
+import { fillExample } from '../../../main/example/fill-example'
 import { pictures } from '../../../main/example/pictures'
 import { singleAxleStopsBefore, tandemScript } from '../../../main/example/scripts'
 import { catalogue } from '../../../shared-logic/checks/catalogue'
@@ -82,3 +83,25 @@ test('a surveyor who saved a name keeps it', async () => {
     await rm(own, { recursive: true, force: true })
   }
 }, 120_000)
+
+describe('an example that fails half way', () => {
+  const failing = ['surveys.answer', 'photographs.add', 'reports.issue'] as const
+
+  test.each(failing)('leaves the yard as empty as it was when %s fails, and tells why', async (name) => {
+    const own = await mkdtemp(join(tmpdir(), 'bunkwright-example-'))
+    const { desk, close } = await openDesk(own)
+    try {
+      const before = await desk['settings.get']({})
+      const broken = { ...desk, [name]: () => Promise.reject(new Error('the disk is full')) }
+      await expect(fillExample(broken)).rejects.toThrow('the disk is full')
+      expect(await desk['yard.about']({})).toMatchObject({ rigCount: 0, surveyCount: 0 })
+      expect((await desk['rigs.list']({ offset: 0, limit: 50 })).rigs).toEqual([])
+      expect((await desk['settings.get']({})).settings).toEqual(before.settings)
+      // and it can be opened again: no half of it stands in the way
+      if (name === 'surveys.answer') expect(await answerCall(desk, 'yard.openExample', {})).toEqual({ ok: true, value: { rigCount: 3 } })
+    } finally {
+      await close()
+      await rm(own, { recursive: true, force: true })
+    }
+  }, 120_000)
+})

@@ -22,18 +22,18 @@ beforeEach(() => {
 })
 afterEach(cleanup)
 
-const pages: readonly [string, ReactNode, string][] = [
-  ['a rig', <RigPage rigId={id} />, 'This rig is not in the yard'],
-  ['the form of a rig', <RigFormPage rigId={id} />, 'This rig is not in the yard'],
-  ['a survey to be started', <StartSurvey rigId={id} />, 'Start a survey'],
-  ['a survey', <SurveyWalk surveyId={id} />, 'Survey not opened'],
-  ['a review', <ReviewPage surveyId={id} />, 'Review'],
-  ['a report', <ReportPage surveyId={id} />, 'Report'],
+const pages: readonly [string, () => ReactNode, string][] = [
+  ['a rig', () => <RigPage rigId={id} />, 'This rig is not in the yard'],
+  ['the form of a rig', () => <RigFormPage rigId={id} />, 'This rig is not in the yard'],
+  ['a survey to be started', () => <StartSurvey rigId={id} />, 'Start a survey'],
+  ['a survey', () => <SurveyWalk surveyId={id} />, 'Survey not opened'],
+  ['a review', () => <ReviewPage surveyId={id} />, 'Review'],
+  ['a report', () => <ReportPage surveyId={id} />, 'Report'],
 ]
 
 describe('what is not in the yard', () => {
   it.each(pages)('%s has a title, a reason and the way back, and does not ask to try again', async (_of, page, title) => {
-    drawWithDesk(page, desk('survey.not-found'))
+    drawWithDesk(page(), desk('survey.not-found'))
     expect((await screen.findByRole('alert')).textContent).toMatch(/^This (rig|survey) is not in the yard; it may have been/)
     expect(screen.getByRole('link', { name: 'Back to the yard' }).getAttribute('href')).toBe('#/')
     expect(screen.getByRole('heading', { level: 1 }).textContent).toMatch(title)
