@@ -80,10 +80,14 @@ const place = (sheet: Sheet, rows: readonly Row[], beside: Beside | undefined, p
 
 const drawRows = (sheet: Sheet, rows: readonly Row[], beside: Beside | undefined): void => {
   const top = sheet.y
-  for (const { label, text, style } of rows) {
-    sheet.labelled(label, text, style, beside !== undefined && sheet.y - top < beside.height ? beside.text : sheet.text)
+  rows.forEach((row, index) => {
+    const column = beside !== undefined && sheet.y - top < beside.height ? beside.text : sheet.text
+    const last = rows[index + 1]
+    // The last row does not go over the page alone.
+    if (last !== undefined && index === rows.length - 2) sheet.need(Math.min(rowHeight(sheet, row, column.width) + rowHeight(sheet, last, column.width), headRoom))
+    sheet.labelled(row.label, row.text, row.style, column)
     sheet.y += rowGap
-  }
+  })
 }
 
 const drawFinding = (sheet: Sheet, finding: ReportFinding, { labels }: ReportDocument, photographs: readonly PhotographLine[], pictures: Pictures, bookmark: () => void): void => {

@@ -115,8 +115,8 @@ export const drawPhotographs = (sheet: Sheet, photographs: readonly PhotographLi
 /** Number, what it shows, file, time from the camera and the beginning of its fingerprint, for every photograph. */
 export const drawRegister = (sheet: Sheet, { photographs, labels }: ReportDocument): void => {
   new Table(sheet, [
-    { heading: labels.number, share: 0.08, align: 'right' },
-    { heading: labels.shows, share: 0.3 },
+    { heading: labels.number, share: 0.1, align: 'right' },
+    { heading: labels.shows, share: 0.28 },
     { heading: labels.fileName, share: 0.19 },
     { heading: labels.fromTheCamera, share: 0.26 },
     { heading: labels.fingerprint, share: 0.17 },
