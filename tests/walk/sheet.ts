@@ -44,6 +44,10 @@ const readings: Readonly<Record<string, Entry>> = {
   'after-use.service-record': { picked: { record: 'told, not shown' }, typed: {} },
 }
 
+/** Which kind of gear it is: the first one offered. */
+const firstKind = ({ record, fields }: Check): Entry | undefined =>
+  record === undefined ? undefined : { picked: Object.fromEntries(fields.flatMap((field) => (field.kind === 'choice' && field.options[0] !== undefined ? [[field.id, field.options[0]]] : []))), typed: {} }
+
 export type Sheet = ReadonlyMap<string, Line>
 
 /** Every check of this survey with what is to be done at it, by the heading the screen shows. */
@@ -51,7 +55,7 @@ export const sheetOf = (survey: Survey): Sheet => {
   const facts = { rig: survey.rig, ruleBook: survey.ruleBook, surveyDate: survey.surveyDate }
   const lines = askedChecks(catalogue, survey).map(({ check, position }): Line => {
     const picked = passingAnswer(check, { ...facts, position })
-    const entry = readings[check.id] ?? (picked && { picked, typed: {} })
+    const entry = readings[check.id] ?? (picked && { picked, typed: {} }) ?? firstKind(check)
     if (entry === undefined) throw new Error(`nobody has said what to do at ${check.id}`)
     const isWhole = check.fields.every((field) => !isAsked(field, entry.picked) || entry.picked[field.id] !== undefined)
     const { verdict } = assessOne(check, position, { values: { ...entry.picked } }, facts)
