@@ -51,6 +51,8 @@ export const tapeFraction = (inches: number): string | undefined => {
   if (!isWhole(inches * tapeMarks) || isAsEntered(inches, 2)) return undefined
   const marks = Math.round(Math.abs(inches) * tapeMarks)
   let [numerator, denominator] = [marks % tapeMarks, tapeMarks]
+  // A whole inch but for an error of reckoning: no fraction, and nothing to halve.
+  if (numerator === 0) return undefined
   while (numerator % 2 === 0) [numerator, denominator] = [numerator / 2, denominator / 2]
   const whole = Math.floor(marks / tapeMarks)
   return `${inches < 0 ? '−' : ''}${whole > 0 ? `${whole}-` : ''}${numerator}/${denominator}`

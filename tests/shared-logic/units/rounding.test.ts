@@ -18,6 +18,10 @@ describe('a figure entered in the reader’s own units', () => {
     expect(formatQuantity(quantity, entered(written, quantity, 'us'), 'us')).toBe(shown)
   })
 
+  it('a hair, or a whole inch but for a hair, is no fraction of an inch', () => {
+    expect([2.3e-11, 2 + 2.3e-11].map((inches) => formatQuantity('smallLength', inches * 0.0254, 'us'))).toEqual(['0 in', '2 in'])
+  })
+
   it('comes back to the pound, whatever it was', () => {
     fc.assert(fc.property(fc.integer({ min: 0, max: 80_000 }), (lb) => {
       expect(formatQuantity('mass', entered(`${lb} lb`, 'mass', 'us'), 'us').replaceAll(',', '')).toBe(`${lb} lb`)
