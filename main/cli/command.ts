@@ -1,8 +1,19 @@
+/** Options that some commands alone know. */
+export interface OwnOptions {
+  readonly scale?: string | undefined
+  readonly outline?: string | undefined
+  readonly face?: string | undefined
+  readonly 'find-rust'?: boolean | undefined
+  readonly sensitivity?: string | undefined
+}
+
 /** What a command is given: its words after the name, and where it stands. */
 export interface Given {
   readonly words: readonly string[]
   readonly folder: string | undefined
   readonly output: string | undefined
+  /** Options of single commands, as written. */
+  readonly values: OwnOptions
   /** Relative paths are taken from here. */
   readonly workingFolder: string
   readonly now: () => Date
@@ -17,7 +28,7 @@ export interface Answer {
 export interface Command {
   /** How many words it takes, at the least and at the most. */
   readonly words: readonly [number, number]
-  readonly options: readonly ('folder' | 'output')[]
+  readonly options: readonly ('folder' | 'output' | keyof OwnOptions)[]
   readonly run: (given: Given) => Promise<Answer>
 }
 

@@ -1,34 +1,14 @@
-import { existsSync } from 'node:fs'
 import { writeFile } from 'node:fs/promises'
-import { dirname, resolve } from 'node:path'
 import { refuse } from '../../shared-logic/contract/refusal'
 import { en } from '../../shared-logic/words/en'
-import { asDiskRefusal } from '../store/disk-refusals'
 import { fill } from './columns'
 import type { Answer, Command, Given } from './command'
 import { findNamed } from './find-named'
+import { outputFor, writing } from './output-file'
 import { readYard } from './read-yard'
 import { writeReportOfFile } from './report-of-file'
 
 const wrote = (file: string, json: Record<string, unknown>): Answer => ({ lines: [fill(en.commandLine.wrote, { file })], json: { file, ...json } })
-
-/** What is written never takes the place of another file. */
-const outputFor = (given: Given, fallback: string): string => {
-  const file = resolve(given.workingFolder, given.output ?? fallback)
-  if (existsSync(file)) refuse('cli.file-exists', { file })
-  if (!existsSync(dirname(file))) refuse('cli.file-not-writable', { file })
-  return file
-}
-
-const writing = async <Result>(file: string, write: () => Promise<Result>): Promise<Result> => {
-  try {
-    return await write()
-  } catch (error) {
-    const code = error instanceof Error && 'code' in error ? error.code : undefined
-    if (code === 'ENOENT' || code === 'EACCES' || code === 'EROFS' || code === 'EPERM' || code === 'ENOTDIR' || code === 'EISDIR') return refuse('cli.file-not-writable', { file })
-    throw asDiskRefusal(error, file)
-  }
-}
 
 const fromFile = async (given: Given, named: string): Promise<Answer> => {
   const file = outputFor(given, named.replace(/(?:\.json)?$/i, '.pdf'))

@@ -4,17 +4,19 @@ import { en } from '../../shared-logic/words/en'
 import { sayRefusal } from '../../shared-logic/words/say-refusal'
 import { catalogue } from './catalogue'
 import { columns, fill } from './columns'
-import { WrongUsage, type Command } from './command'
+import { WrongUsage, type Command, type OwnOptions } from './command'
 import { example } from './example'
+import { grade } from './grade'
 import { judge } from './judge'
 import { list } from './list'
+import { measure } from './measure'
 import { report } from './report'
 import { schema } from './schema'
 import { show } from './show'
 import { sums } from './sums'
 
 const words = en.commandLine
-const commands = { list, show, report, judge, sums, schema, catalogue, example } as const satisfies Record<keyof typeof words.commands, Command>
+const commands = { list, show, report, judge, sums, grade, measure, schema, catalogue, example } as const satisfies Record<keyof typeof words.commands, Command>
 type CommandName = keyof typeof commands
 
 /** What the command line needs of the world. */
@@ -46,9 +48,14 @@ interface Asked {
   readonly folder: string | undefined
   readonly output: string | undefined
   readonly json: boolean
+  readonly values: OwnOptions
 }
 
-const options = { json: { type: 'boolean', default: false }, folder: { type: 'string' }, output: { type: 'string', short: 'o' }, help: { type: 'boolean', short: 'h', default: false } } as const
+const options = {
+  json: { type: 'boolean', default: false }, folder: { type: 'string' }, output: { type: 'string', short: 'o' }, help: { type: 'boolean', short: 'h', default: false },
+  scale: { type: 'string' }, outline: { type: 'string' }, face: { type: 'string' }, 'find-rust': { type: 'boolean' }, sensitivity: { type: 'string' },
+} as const
+const ofSomeCommands = ['folder', 'output', 'scale', 'outline', 'face', 'find-rust', 'sensitivity'] as const
 
 const parse = (args: readonly string[]) => {
   try {
@@ -69,9 +76,9 @@ const readAsked = (args: readonly string[]): Asked | undefined => {
   const gaps = { command: name, form: words.commands[name].form }
   if (rest.length < command.words[0]) throw new WrongUsage(fill(words.wrongUsage.tooFew, gaps))
   if (rest.length > command.words[1]) throw new WrongUsage(fill(words.wrongUsage.tooMany, gaps))
-  for (const option of ['folder', 'output'] as const)
+  for (const option of ofSomeCommands)
     if (values[option] !== undefined && !command.options.includes(option)) throw new WrongUsage(fill(words.wrongUsage.unknownOption, gaps))
-  return { name, words: rest, folder: values.folder, output: values.output, json: values.json }
+  return { name, words: rest, folder: values.folder, output: values.output, json: values.json, values }
 }
 
 const sayRefused = (refusal: RefusalData, json: boolean, world: World): void => {

@@ -23,10 +23,10 @@ const squareToCorners = ([[x0, y0], [x1, y1], [x2, y2], [x3, y3]]: readonly [Pix
 }
 
 /** The inverse but for its factor, which a projective map does not need. */
-const adjugate = ([a, b, c, d, e, f, g, h, i]: SurfaceMap): SurfaceMap => [e * i - f * h, c * h - b * i, b * f - c * e, f * g - d * i, a * i - c * g, c * d - a * f, d * h - e * g, b * g - a * h, a * e - b * d]
+export const adjugateOf = ([a, b, c, d, e, f, g, h, i]: SurfaceMap): SurfaceMap => [e * i - f * h, c * h - b * i, b * f - c * e, f * g - d * i, a * i - c * g, c * d - a * f, d * h - e * g, b * g - a * h, a * e - b * d]
 
 const rectangleMap = ({ corners, widthM, heightM }: Extract<Scale, { kind: 'rectangle' }>): SurfaceMap => {
-  const [a, b, c, d, e, f, g, h, i] = adjugate(squareToCorners(corners))
+  const [a, b, c, d, e, f, g, h, i] = adjugateOf(squareToCorners(corners))
   // One where the corners' middle lies, so that signs and sizes of the last row mean the same in every picture.
   const middle = corners.reduce((sum, [x, y]) => sum + (g * x + h * y + i) / 4, 0)
   return [(a * widthM) / middle, (b * widthM) / middle, (c * widthM) / middle, (d * heightM) / middle, (e * heightM) / middle, (f * heightM) / middle, g / middle, h / middle, i / middle]
