@@ -25,9 +25,11 @@ export const BrakeTestRows = ({ sheet }: { readonly sheet: SheetFields }) => {
       <p className={style.soft}>{said.needs}</p>
       <div className={style.fields}>{group.inputs.map((input) => <BoundField key={input.path} input={input} sheet={sheet} />)}</div>
       {axles.map(({ left, right }, axle) => (
-        <div key={left.path} className={style.pair} data-path={axle === 0 ? 'brakeTest.axles' : undefined}>
-          <BoundField sheet={sheet} input={left} label={say(said.left, { axle: axle + 1 }, units)} />
-          <BoundField sheet={sheet} input={right} label={say(said.right, { axle: axle + 1 }, units)} />
+        <div key={left.path} className={style.pairs} data-path={axle === 0 ? 'brakeTest.axles' : undefined}>
+          <div className={style.pair}>
+            <BoundField sheet={sheet} input={left} label={say(said.left, { axle: axle + 1 }, units)} />
+            <BoundField sheet={sheet} input={right} label={say(said.right, { axle: axle + 1 }, units)} />
+          </div>
           <WaitingNote sheet={sheet} below={`brakeTest.axles.${axle}`} />
         </div>
       ))}

@@ -2,7 +2,8 @@ import { verdictOfStanding } from '../../shared-logic/balance/bands'
 import { sayReserve } from '../../shared-logic/drawings/limit-bars'
 import type { Sums } from '../../shared-logic/sums/sums'
 import { formatQuantity } from '../../shared-logic/units/convert'
-import { measured } from '../../shared-logic/units/quantity'
+import { measured, type UnitSystem } from '../../shared-logic/units/quantity'
+import type { Words } from '../../shared-logic/words/en'
 import { say } from '../../shared-logic/words/say'
 import { useUnits } from '../parts/use-settings'
 import { useWords } from '../parts/use-words'
@@ -11,19 +12,27 @@ import style from './headline.module.css'
 import { limitVerdicts } from './limit-list'
 import { shownShare } from './shown-share'
 
+/** As reckoned; where that cannot be, as the newest weighing had it, which the verdict beside it then rests on too. */
+const sayCouplingLoad = ({ lever, weighed, standingFrom }: Sums['balance'], said: Words['screens']['sums'], units: UnitSystem): string => {
+  const newest = standingFrom === 'weighed' ? weighed.find(({ share }) => share !== undefined) : undefined
+  const { share, couplingKg } = lever ?? newest ?? {}
+  if (share === undefined || couplingKg === undefined) return said.unknown
+  return say(lever ? said.couplingLoad : said.couplingLoadWeighed, { share: shownShare(share), load: measured('mass', couplingKg) }, units)
+}
+
 /** The three figures a person comes for, with what they mean; they follow a drag. */
 export const Headline = ({ sums: { balance, load } }: { readonly sums: Sums }) => {
   const words = useWords()
   const units = useUnits()
   const said = words.screens.sums
-  const { lever, standing, bands, smallestStaticKg } = balance
+  const { standing, bands, smallestStaticKg } = balance
   const gaps = { passFrom: shownShare(bands.passFrom), passTo: shownShare(bands.passTo), noticeFrom: shownShare(bands.noticeFrom), noticeTo: shownShare(bands.noticeTo), failBelow: shownShare(bands.failBelow), limit: measured('mass', smallestStaticKg ?? 0) }
   const tightest = load.lines.find(({ limit }) => limit.id === load.governing)
   return (
     <dl className={style.figures}>
       <div>
         <dt>{said.share}</dt>
-        <dd className={style.figure}>{lever ? `${say('{share}', { share: shownShare(lever.share) }, units)}, ${formatQuantity('mass', lever.couplingKg, units)}` : said.unknown}</dd>
+        <dd className={style.figure}>{sayCouplingLoad(balance, said, units)}</dd>
         <dd className={style.meaning}><VerdictMark verdict={standing ? verdictOfStanding[standing] : 'not seen'} /><span>{standing && say(words.sums.balance.standings[standing], gaps, units)}</span></dd>
       </div>
       <div>

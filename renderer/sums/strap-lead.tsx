@@ -14,6 +14,9 @@ import type { SheetFields } from './use-sums-rig'
 const ways = ['angles', 'ends', 'unknown'] as const
 type Way = (typeof ways)[number]
 
+/** Less than this off the long axis is along it, to the tenth of a degree that is shown. */
+const straightRad = Math.PI / 3600
+
 type Angles = NonNullable<Strap['angles']>
 
 /** The angles that two measured ends come to. */
@@ -41,10 +44,12 @@ const End = ({ sheet, path, end }: { readonly sheet: SheetFields; readonly path:
   return (
     <fieldset className={style.end} data-path={`${path}.${end}`}>
       <legend>{said.ends[end]}</legend>
-      <div className={style.three}>
-        {(['aftOfBallM', 'toRightM', 'heightM'] as const).map((name) => <BoundField key={name} sheet={sheet} label={said.point[name]} input={{ kind: 'quantity', path: `${path}.${end}.${name}`, quantity: 'length' }} />)}
+      <div className={style.pairs}>
+        <div className={style.three}>
+          {(['aftOfBallM', 'toRightM', 'heightM'] as const).map((name) => <BoundField key={name} sheet={sheet} label={said.point[name]} input={{ kind: 'quantity', path: `${path}.${end}.${name}`, quantity: 'length' }} />)}
+        </div>
+        <WaitingNote sheet={sheet} below={`${path}.${end}`} />
       </div>
-      <WaitingNote sheet={sheet} below={`${path}.${end}`} />
     </fieldset>
   )
 }
@@ -60,7 +65,7 @@ const ByEnds = ({ sheet, path, strap }: { readonly sheet: SheetFields; readonly 
       <End sheet={sheet} path={path} end="boat" />
       <End sheet={sheet} path={path} end="trailer" />
       {lead && angles && (
-        <p className={style.soft}>{say(said.follows, {
+        <p className={style.soft}>{say(lead.offRad < straightRad ? said.followsStraight : said.follows, {
           down: measured('angle', lead.downRad), off: measured('angle', lead.offRad), length: measured('length', lead.lengthM ?? 0), leads: leadings[angles.leads].toLowerCase(), side: sides[angles.side].toLowerCase(),
         }, units)}</p>
       )}

@@ -30,6 +30,9 @@ const sayStrap = ({ screens: { sums: { straps: said } } }: Words, strap: Strap, 
   ].join('; ')
 }
 
+/** The survey calls its positions 'strap transom left'; here it is said to be a strap already. */
+const nameOf = ({ position }: Strap): string => position.replace(/^strap /, '')
+
 const forces = ['ratedN', 'breakingN', 'fittingRatedN', 'anchorRatedN', 'tensionN'] as const
 
 interface StrapRowProps {
@@ -50,7 +53,7 @@ const StrapRow = ({ index, sheet, straps, isOpen }: StrapRowProps) => {
   const hasOwnName = strap.position !== said.straps.places[strap.place].toLowerCase()
   return (
     <Fold
-      title={<span className={foldStyle.name}>{say(said.strapRow, { number: index + 1, position: strap.position }, units)}</span>} line={sayStrap(words, strap, units)}
+      title={<span className={foldStyle.name}>{say(said.strapRow, { number: index + 1, position: nameOf(strap) }, units)}</span>} line={sayStrap(words, strap, units)}
       openCount={openBelow(sheet, [path])} isOpen={isOpen} path={path}
     >
       <div className={style.fields}>
@@ -76,7 +79,7 @@ export const StrapRows = ({ sheet }: { readonly sheet: SheetFields }) => {
     sheet.put(withStraps(sheet, [...straps, { position: said.straps.places.transom.toLowerCase(), place: 'transom', route: 'direct' }]))
   }
   return (
-    <Inputs id="straps" count={say(straps.length === 1 ? said.strapCount.one : said.strapCount.many, { count: straps.length }, 'metric')} line={straps.map(({ position }) => position).join('; ')} openCount={openBelow(sheet, ['tieDown.straps'])}>
+    <Inputs id="straps" count={say(straps.length === 1 ? said.strapCount.one : said.strapCount.many, { count: straps.length }, 'metric')} line={straps.map(nameOf).join('; ')} openCount={openBelow(sheet, ['tieDown.straps'])}>
       {straps.length === 0 && <p className={style.soft}>{said.straps.none}</p>}
       {straps.length > 0 && <div className={style.folds}>{straps.map((_, index) => <StrapRow key={`${index} of ${straps.length}`} index={index} sheet={sheet} straps={straps} isOpen={index === added} />)}</div>}
       {straps.length < 20 && <div data-path="tieDown.straps"><Button onPress={add}>{said.addStrap}</Button></div>}

@@ -79,8 +79,10 @@ const SumsSheet = ({ row, today }: { readonly row: RigRow; readonly today: strin
     <Page title={say(said.title, { rig: row.rig.name }, 'metric')} subtitle={said.intro} crumbs={[{ label: row.rig.name, to: `/rigs/${row.id}` }]}>
       <LeaveGuard isHeld={fields.held.size > 0 || (sheet.keeping.error !== null && sheet.keeping.error !== undefined)} />
       <SideBoard sheet={sheet} sums={sums} />
-      <Headline sums={sums} />
-      <Margins wanted={wanted} />
+      <div className={style.top}>
+        <Headline sums={sums} />
+        <Margins wanted={wanted} />
+      </div>
       <div className={style.bar}><Parts /><Keeping sheet={sheet} /></div>
       <div className={classNames(style.sheet, sheet.isDragging && style.dragged)}>
         <BalancePart sheet={fields} sums={shown} rigId={row.id} />

@@ -36,15 +36,17 @@ const Figures = ({ draft, read, today, onChange }: FiguresProps) => {
   const words = useWords()
   const { weighing: said } = words.screens.sums
   return (
-    <div className={style.fields}>
+    <>
       <DateField label={said.date} value={draft.date} max={today} error={read.problems['date']} onChange={(date) => onChange({ date })} />
-      {weighingInputs(draft).map(({ path, quantity, isOptional }) => (
-        <QuantityField
-          key={`${draft.method} ${path}`} label={labelOfFigure(words, path)} quantity={quantity} value={draft.figures[path]} hint={isOptional ? said.optional : undefined} error={read.problems[path]}
-          onChange={(value, problem) => onChange({ figures: { ...draft.figures, [path]: value }, unread: [...draft.unread.filter((each) => each !== path), ...(problem === undefined ? [] : [path])] })}
-        />
-      ))}
-    </div>
+      <div className={style.fields}>
+        {weighingInputs(draft).map(({ path, quantity, isOptional }) => (
+          <QuantityField
+            key={`${draft.method} ${path}`} label={labelOfFigure(words, path)} quantity={quantity} value={draft.figures[path]} hint={isOptional ? said.optional : undefined} error={read.problems[path]}
+            onChange={(value, problem) => onChange({ figures: { ...draft.figures, [path]: value }, unread: [...draft.unread.filter((each) => each !== path), ...(problem === undefined ? [] : [path])] })}
+          />
+        ))}
+      </div>
+    </>
   )
 }
 

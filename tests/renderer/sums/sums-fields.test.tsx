@@ -18,7 +18,7 @@ const strapped = (): Rig => ({ ...wholeRig(), tieDown: { straps: [{ position: 't
 const open = async (rig: Rig): Promise<Asked> => {
   const { asked, container } = openSheet(rig)
   // Until the settings are there, units are the ones it begins with.
-  await screen.findByDisplayValue('5 m')
+  await screen.findByDisplayValue('5 m', {}, { timeout: 40_000 })
   for (const fold of container.querySelectorAll('details')) fold.open = true
   return asked
 }
@@ -30,7 +30,7 @@ beforeEach(() => {
 })
 afterEach(cleanup)
 
-describe('a weighing', { timeout: 60_000 }, () => {
+describe('a weighing', { timeout: 120_000 }, () => {
   const begin = async (method: string): Promise<HTMLElement> => {
     await userEvent.click(screen.getByRole('button', { name: 'Add a weighing' }))
     const form = screen.getByRole('group', { name: 'New weighing' })
@@ -95,7 +95,7 @@ describe('a weighing', { timeout: 60_000 }, () => {
   })
 })
 
-describe('a strap', { timeout: 60_000 }, () => {
+describe('a strap', { timeout: 120_000 }, () => {
   const strap = (): HTMLElement => part('Straps')
   const straps = (asked: Asked) => last(asked)?.tieDown?.straps
 
@@ -155,7 +155,7 @@ describe('a strap', { timeout: 60_000 }, () => {
   })
 })
 
-describe('the other fields of the sums', { timeout: 60_000 }, () => {
+describe('the other fields of the sums', { timeout: 120_000 }, () => {
   it('gear has a height, for the height of the centre of mass', async () => {
     const asked = await open(wholeRig())
     const fresh = screen.getByRole('group', { name: 'New gear' })
@@ -218,7 +218,7 @@ describe('the other fields of the sums', { timeout: 60_000 }, () => {
 
   it('a folded group says on one line what is entered', async () => {
     openSheet(wholeRig())
-    await screen.findByDisplayValue('5 m')
+    await screen.findByDisplayValue('5 m', {}, { timeout: 40_000 })
     const heights = part('Heights and track')
     expect(within(heights).getByText('5 of 6 known')).toBeDefined()
     expect(within(heights).getByText(/^Height of the ball as towed 0.45 m; Height of the wheel centre 0.33 m/)).toBeDefined()
