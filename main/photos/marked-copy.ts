@@ -17,7 +17,7 @@ export interface Marks {
 const quality = 84
 /** Of the long edge. */
 const lineShare = 1 / 500
-const textShare = 1 / 44
+const textShare = 1 / 40
 
 interface Label {
   readonly input: Buffer
@@ -28,9 +28,9 @@ interface Label {
 /** Black letters on a white plate. */
 const labelOf = async (text: string, heightPx: number): Promise<Label> => {
   const fontfile = join(assetsFolder(), 'fonts', 'AtkinsonHyperlegibleNext-Bold.ttf')
-  const plain = await sharp({ text: { text: `<span foreground="#111418">${text}</span>`, font: 'Atkinson Hyperlegible Next Bold', fontfile, height: heightPx, rgba: true } }).png().toBuffer()
-  const pad = Math.round(heightPx * 0.35)
-  const { data, info } = await sharp(plain).extend({ top: pad, bottom: pad, left: pad, right: pad, background: { r: 255, g: 255, b: 255, alpha: 0 } }).flatten({ background: '#ffffff' }).png().toBuffer({ resolveWithObject: true })
+  const letters = await sharp({ text: { text: `<span foreground="#111418" background="#ffffff">${text}</span>`, font: `Atkinson Hyperlegible Next Bold ${heightPx}`, fontfile, dpi: 72, rgba: true } }).flatten({ background: '#ffffff' }).png().toBuffer()
+  const pad = Math.round(heightPx * 0.3)
+  const { data, info } = await sharp(letters).extend({ top: pad, bottom: pad, left: pad, right: pad, background: '#ffffff' }).png().toBuffer({ resolveWithObject: true })
   return { input: data, width: info.width, height: info.height }
 }
 
