@@ -1,6 +1,8 @@
+import { assertNever } from '../assert-never'
 import { Refusal, type RefusalData } from '../contract/refusal'
 import { loadOfIndexKg } from '../rules/tyre-load-index'
 import { rigSchema, type Rig } from '../rig/rig'
+import type { Weighing } from '../rig/weighings'
 
 /** An outboard hangs behind the transom: this much may lie aft of it, m. Common practice, no source. */
 const behindTransomM = 1.5
@@ -46,10 +48,30 @@ const tyreFaults = ({ trailer }: Rig): RefusalData[] => {
   return loadIndex !== undefined && loadOfIndexKg(loadIndex) === undefined ? [fault('sums.no-such-load-index', 'trailer.tyre.loadIndex', { index: loadIndex })] : []
 }
 
+/** The figure of the wheels that shows nothing at all: a scale not switched on, or read before the trailer stood on it. */
+const emptyScale = (weighing: Weighing): string | undefined => {
+  switch (weighing.method) {
+    case 'pads':
+      return weighing.leftKg + weighing.rightKg === 0 ? 'leftKg' : undefined
+    case 'weighbridge':
+      return weighing.trailerAxlesKg === 0 ? 'trailerAxlesKg' : undefined
+    case 'tongue and axles':
+      return weighing.axlesKg === 0 ? 'axlesKg' : undefined
+    case 'each axle':
+      return weighing.axles.every(({ leftKg, rightKg, massKg }) => leftKg !== undefined && rightKg !== undefined ? leftKg + rightKg === 0 : massKg === 0) ? 'axles' : undefined
+    case 'nose raised':
+      return undefined
+    default:
+      return assertNever(weighing)
+  }
+}
+
 const weighingFaults = ({ weighings, trailer }: Rig): RefusalData[] =>
   (weighings ?? []).flatMap((weighing, index): RefusalData[] => {
     const field = `weighings.${index}`
     if (weighing.method === 'nose raised' && (weighing.couplingLevelKg > weighing.totalKg || weighing.couplingRaisedKg > weighing.totalKg)) return [fault('sums.part-over-whole', `${field}.totalKg`)]
+    const empty = emptyScale(weighing)
+    if (empty !== undefined) return [fault('sums.scale-empty', `${field}.${empty}`)]
     if (weighing.method !== 'each axle') return []
     if (trailer.axleCount !== undefined && weighing.axles.length !== trailer.axleCount)
       return [fault('sums.axles-do-not-match', `${field}.axles`, { weighed: weighing.axles.length, axles: trailer.axleCount })]

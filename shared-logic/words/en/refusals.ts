@@ -121,6 +121,7 @@ export const refusals: Readonly<Record<string, string>> = {
   'sums.no-such-load-index': '{field}: there is no load index {index}. Read the number before the letter on the sidewall, between 50 and 130.',
   'sums.no-such-tank': '{field}: the boat has no tank number {number}. Describe the tank in the register first.',
   'sums.part-over-whole': '{field}: the coupling weighed more than the whole. Look at both readings again.',
+  'sums.scale-empty': '{field}: the scales show nothing under the wheels. Read them again, or leave this weighing away.',
   'sums.stem-behind-transom': '{field}: the stem would lie behind its transom. Measure both from the ball centre back.',
   'sums.tank-overfull': '{field}: more is in tank {number} than it holds. Correct the contents or the capacity.',
   'sums.tank-said-twice': '{field}: share and volume in tank {number} do not agree. Give one of the two.',

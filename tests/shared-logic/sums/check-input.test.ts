@@ -24,6 +24,7 @@ const wrong: readonly [what: string, change: (copy: Rig) => void, code: string, 
   ['one axle of two', (copy) => { copy.weighings = [{ method: 'each axle', date: '2026-05-01', axles: [{ massKg: 700 }] }] }, 'sums.axles-do-not-match', 'weighings.0.axles', ({ balance, tyres }) => [balance.weighed[0], balance.comparison, tyres.loads.find(({ from }) => from === 'weighed')]],
   ['a coupling heavier than the whole', (copy) => { copy.weighings = [{ method: 'nose raised', date: '2026-05-01', totalKg: 100, couplingLevelKg: 190, couplingRaisedKg: 90, couplingHeightM: 0.4, raisedRad: 0.1 }] }, 'sums.part-over-whole', 'weighings.0.totalKg', ({ balance }) => [balance.weighed[0], balance.comparison]],
   ['travel longer than the stroke', (copy) => { copy.brakeTest = { date: '2026-05-01', actuatorTravelM: 0.1, actuatorStrokeM: 0.09 } }, 'sums.travel-over-stroke', 'brakeTest.actuatorTravelM', ({ brakes }) => [brakes.actuator]],
+  ['scales that show nothing', (copy) => { copy.weighings = [{ method: 'tongue and axles', date: '2026-05-01', couplingKg: 180, axlesKg: 0 }] }, 'sums.scale-empty', 'weighings.0.axlesKg', ({ balance }) => [balance.weighed[0], balance.comparison]],
   ['one brake of an axle', (copy) => { copy.brakeTest = { date: '2026-05-01', axles: [{ leftN: 900 }] } }, 'sums.half-missing', 'brakeTest.axles.0.rightN', ({ brakes }) => [brakes.deceleration, brakes.imbalance[0]]],
 ]
 
