@@ -1,5 +1,6 @@
 import type { Desk } from '../../shared-logic/contract/contract'
 import { answerProcedures } from './answers'
+import { corrosionProcedures } from './corrosion'
 import type { Parts } from './parts'
 import { photographProcedures } from './photographs'
 import { reportProcedures } from './reports'
@@ -16,6 +17,7 @@ export const makeDesk = (parts: Parts): Desk => {
     ...rigProcedures(parts),
     ...surveyProcedures(parts),
     ...answerProcedures(parts),
+    ...corrosionProcedures(parts),
     ...photographProcedures(parts),
     ...reportProcedures(parts),
   }

@@ -4,7 +4,7 @@ import { ruleBookSchema } from '../rules/rule-book'
 import { answerSchema } from '../survey/answer'
 import { purposeSchema } from '../survey/purpose'
 import {
-  checkIdSchema, dateSchema, idSchema, photographSchema, placeSchema, positionSchema, reportRowSchema, rigRowSchema, sha256Schema, summarySchema, surveyRowSchema, surveySchema,
+  checkIdSchema, corrosionSurveySchema, dateSchema, idSchema, photographSchema, placeSchema, positionSchema, reportRowSchema, rigRowSchema, sha256Schema, summarySchema, surveyRowSchema, surveySchema,
 } from '../survey/records'
 import { settingsSchema } from '../survey/settings'
 
@@ -44,6 +44,8 @@ export const contract = {
   'surveys.discard': writes(surveyRef, nothing),
   /** Opens an issued survey again; the next issue is a new revision and the old report stays as it is. */
   'surveys.reopen': writes(surveyRef, surveySchema),
+  /** Corroded spots over all surveys of a rig, oldest first. */
+  'corrosion.history': reads(z.object({ rigId: idSchema }), z.object({ rig: rigSchema, surveys: z.array(corrosionSurveySchema) })),
   'photographs.add': receives(z.object({ surveyId: idSchema, checkId: checkIdSchema.optional(), position: positionSchema.optional(), fileName: z.string().min(1).max(255), caption: z.string().max(400).optional() }), z.object({ photograph: photographSchema, alreadyThere: z.boolean() })),
   'photographs.describe': writes(z.object({ photographId: idSchema, caption: z.string().max(400) }), z.object({ photograph: photographSchema })),
   /** Recorded photographs whose original was not in the yard's folder when the yard was opened. */

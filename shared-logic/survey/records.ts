@@ -3,6 +3,7 @@ import { rigSchema } from '../rig/rig'
 import { ruleBookSchema } from '../rules/rule-book'
 import { answerSchema } from './answer'
 import { purposeSchema } from './purpose'
+import { spotSchema } from './spot'
 import { talliesSchema } from './tallies'
 import { verdictSchema } from './verdict'
 
@@ -73,6 +74,16 @@ export const surveyRowSchema = z.object({
   revision: z.int().nonnegative(),
 })
 export type SurveyRow = z.infer<typeof surveyRowSchema>
+
+/** What one survey recorded of corroded spots: the positions looked at, with what was found there. */
+export const corrosionSurveySchema = z.object({
+  surveyId: idSchema,
+  date: dateSchema,
+  status: surveyStatusSchema,
+  reportNumber: z.string().optional(),
+  places: z.array(z.object({ position: positionSchema, spots: z.array(spotSchema) })),
+})
+export type CorrosionSurvey = z.infer<typeof corrosionSurveySchema>
 
 export const answeredSchema = z.object({
   checkId: checkIdSchema,
