@@ -6,7 +6,7 @@ import { boxMean } from './box-mean'
 import { readEdges } from './edges'
 import { readColours } from './likeness'
 import { lightColourOf } from './light-colour'
-import { lowerWhereEven } from './mottling'
+import { judgePatches } from './patches'
 import { areaIn, lengthIn, planesOf } from './planes'
 import { lengthOf, overRegions, runsJoined, setRuns } from './regions'
 import { levelsAt } from './sensitivity'
@@ -26,7 +26,7 @@ export const featuresOf = (pixels: Pixels, face?: readonly PixelPoint[]): RustFe
   for (const plane of [planes.red, planes.green, planes.blue]) boxMean(plane, pixels.width, pixels.height, reach)
   const faceMask = face && polygonMask(pixels, face)
   const colours = readColours(planes, lightColourOf(planes, faceMask), faceMask)
-  lowerWhereEven(colours, pixels)
+  judgePatches(colours, pixels)
   readEdges(planes, colours.likeness, faceMask)
   return { width: pixels.width, height: pixels.height, likeness: Uint8Array.from(colours.likeness, (value) => Math.round(255 * value)) }
 }

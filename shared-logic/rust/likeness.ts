@@ -8,32 +8,39 @@ import { thresholds } from './thresholds'
 export const rise = (value: number, none: number, sure: number): number => Math.min(1, Math.max(0, (value - none) / (sure - none)))
 
 /** How much a colour is like rust, 0 to 1, by the worst of its parts. */
-export const likenessOf = (redness: number, yellowness: number, logRed: number): number => {
-  const { hue, redness: red, yellowness: yellow, tooRed, vividness } = thresholds
+export const likenessOf = (redness: number, yellowness: number): number => {
+  const { hue, redness: red, yellowness: yellow, tooRed } = thresholds
   if (redness <= red.from) return 0
   const ratio = yellowness / redness
   return Math.min(
     rise(redness, red.from, red.sureFrom), rise(redness, tooRed.to, tooRed.sureTo), rise(yellowness, yellow.to, yellow.sureTo),
     rise(ratio, hue.from, hue.sureFrom), rise(ratio, hue.to, hue.sureTo),
-    rise(redness + logRed / 2, vividness.to, vividness.sureTo),
   )
 }
 
+/** Vividness where a pixel is not strongly coloured. */
+export const notColoured = -99
+
 /** What the colour of every pixel tells; nothing off the face. */
 export interface ColourReading {
-  readonly redness: Float32Array
   /** 0 to 1. */
   readonly likeness: Float32Array
+  /** Redness and half the logarithm of the red light, of strongly coloured pixels; `notColoured` else. */
+  readonly vividness: Float32Array
 }
 
-export const readColours = ({ red, green, blue }: Planes, light: LightColour, face: Mask | undefined): ColourReading => {
-  const [redness, likeness] = [new Float32Array(red.length), new Float32Array(red.length)]
-  for (let at = 0; at < red.length; at += 1) {
+export const readColours = (planes: Planes, light: LightColour, face: Mask | undefined): ColourReading => {
+  const { redness: red, coloured } = thresholds
+  const likeness = new Float32Array(planes.red.length)
+  const vividness = new Float32Array(planes.red.length).fill(notColoured)
+  for (let at = 0; at < likeness.length; at += 1) {
     if (face && face.data[at] !== 1) continue
-    const [logRed, logGreen] = [logOfLight(red[at] ?? 0), logOfLight(green[at] ?? 0)]
-    const here = logRed - logGreen - light.redness
-    redness[at] = here
-    if (here > thresholds.redness.from) likeness[at] = likenessOf(here, logGreen - logOfLight(blue[at] ?? 0) - light.yellowness, logRed)
+    const [logRed, logGreen] = [logOfLight(planes.red[at] ?? 0), logOfLight(planes.green[at] ?? 0)]
+    const redness = logRed - logGreen - light.redness
+    if (redness <= red.from) continue
+    const yellowness = logGreen - logOfLight(planes.blue[at] ?? 0) - light.yellowness
+    likeness[at] = likenessOf(redness, yellowness)
+    if (redness > coloured.redness && yellowness > thresholds.hue.from * redness && yellowness < coloured.slope * redness + coloured.above) vividness[at] = redness + logRed / 2
   }
-  return { redness, likeness }
+  return { likeness, vividness }
 }

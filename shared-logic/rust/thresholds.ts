@@ -9,29 +9,32 @@ export const thresholds = {
    */
   hue: { from: 0.3, sureFrom: 0.5, sureTo: 1.1, to: 1.45 },
   /** Rust is strongly coloured; dirt, run-off, wood and skin are paler. */
-  redness: { from: 0.5, sureFrom: 0.95 },
+  redness: { from: 0.45, sureFrom: 0.87 },
   /** No oxide sends back as little blue as dye or coloured plastic does. */
   yellowness: { sureTo: 1.95, to: 2.3 },
   /** Stronger red than any oxide: paint or a reflector. */
   tooRed: { sureTo: 2.15, to: 2.6 },
+  /** Pixels strong enough in colour to tell what patch they belong to; yellowness up to `slope` times redness and `above`, so that dye counts too. */
+  coloured: { redness: 0.7, slope: 1.5, above: 0.3 },
   /**
-   * Redness and half the logarithm of the red light, together: rust that is strongly coloured is dark, and rust that is light is pale. What is both light and strong is dyed.
+   * Vividness is redness and half the logarithm of the red light, together: rust that is strongly coloured is dark, and rust that is light is pale.
+   * A patch that is both light and strong in the mean is dyed: orange carpet, plastic.
    */
-  vividness: { sureTo: 1.22, to: 1.5 },
+  vivid: { sureTo: 1.17, to: 1.3 },
   /**
-   * Rust is mottled: its redness scatters from place to place by about 0.1 to 0.3 (standard deviation), while paint, plastic, skin and dye keep one hue under any light.
+   * Rust is mottled: its vividness scatters from place to place by 0.14 or more (standard deviation), while paint, plastic, skin and mud keep to one colour.
    * An even patch keeps `evenKeeps` of its likeness, so that only a high sensitivity takes it.
    */
-  mottling: { from: 0.03, sureFrom: 0.07, evenKeeps: 0.35 },
+  mottling: { from: 0.07, sureFrom: 0.13, evenKeeps: 0.3 },
 } as const
 
 /** Sizes in px of a picture 1600 px long, scaled with the picture. */
 export const sizesPx = {
   /** Colour is averaged over this square: the camera and JPEG keep colour coarser than brightness. */
   smoothing: 5,
-  /** Side of the squares that mottling is judged from, and how many squares to every side are looked at. */
+  /** Side of the squares that patches are judged from, and how many squares to every side are looked at. */
   square: 4,
-  squaresAround: 10,
+  squaresAround: 8,
   /** The same for the colours on either side of a border. */
   squaresAtEdge: 4,
   /** Spots with fewer pixels are noise. */
