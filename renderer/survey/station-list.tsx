@@ -23,9 +23,19 @@ export const StationList = ({ walk }: StationListProps) => {
   const here = walk.stop.station
   const { asked, open } = summarize(walk.assessed)
   useEffect(() => {
-    const current = strip.current?.querySelector<HTMLElement>(`[data-station="${here}"]`)
-    // Only the strip is moved, never the page.
-    if (current && strip.current) strip.current.scrollLeft = current.offsetLeft - strip.current.clientWidth / 2 + current.clientWidth / 2
+    const list = strip.current
+    if (!list) return undefined
+    const follow = (): void => {
+      const current = list.querySelector<HTMLElement>(`[data-station="${here}"]`)
+      // Only the strip is moved, never the page.
+      if (current) list.scrollLeft = current.offsetLeft - list.clientWidth / 2 + current.clientWidth / 2
+    }
+    follow()
+    // A telephone is turned, a window made narrow: the stops are laid out anew, and the strip would stand somewhere else.
+    if (!('ResizeObserver' in window)) return undefined
+    const observer = new ResizeObserver(follow)
+    observer.observe(list)
+    return () => observer.disconnect()
   }, [here])
   return (
     <nav aria-label={said.stations} className={style.nav}>

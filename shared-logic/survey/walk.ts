@@ -30,9 +30,9 @@ export const nextOpen = (walk: readonly Assessed[], key: string): Assessed | und
   return walk.slice(here + 1).find((each) => each.open) ?? walk.slice(0, Math.max(here, 0)).find((each) => each.open)
 }
 
-/** Where a walk is taken up again: the check last stood at, else the first open one, else the first of all. */
+/** Where a walk is taken up again: the check last stood at, else the first open one of its station (the rig's record may have done away with it), else of all, else the first. */
 export const whereToResume = (walk: readonly Assessed[], hereKey: string | undefined): Assessed | undefined =>
-  walk.find((each) => each.key === hereKey) ?? firstOpen(walk) ?? walk[0]
+  walk.find((each) => each.key === hereKey) ?? firstOpen(walk.filter(({ check }) => hereKey?.startsWith(`${check.station}.`))) ?? firstOpen(walk) ?? walk[0]
 
 /** The stations this rig has checks at, in walking order. */
 export const stopsOf = (walk: readonly Assessed[]): Stop[] =>

@@ -63,6 +63,10 @@ describe('the order of the walk', () => {
   it('comes back to the first open check when the one last stood at is asked no more', () => {
     expect(whereToResume(walkOf({ [winch]: chosen('sound') }), key('gone', 'rig'))?.key).toBe(oilAt('axle 1 left'))
   })
+  it('stays at its station when the rig’s record has done away with the check last stood at', () => {
+    expect(whereToResume(walkOf(), key('hubs.kind', 'rig'))?.key).toBe(oilAt('axle 1 left'))
+    expect(whereToResume(walkOf(), key('brakes.kind', 'rig'))?.key).toBe(winch)
+  })
 })
 
 describe('stations as stops', () => {
