@@ -10,7 +10,7 @@ export const settingsWords = {
   bandsOf: 'Coupling load by the rule book: {ruleBook}',
   bandsText: 'Each rule book keeps its own.',
   bands: {
-    failBelow: 'Fail below', noticeFrom: 'Urgent advisory below', passFrom: 'Good from', target: 'Aimed at', passTo: 'Good up to', noticeTo: 'Urgent advisory above', mostKg: 'And good up to this mass',
+    failBelow: 'Fail below', noticeFrom: 'Urgent advisory below', passFrom: 'Good from', target: 'Aimed at', passTo: 'Good up to', noticeTo: 'Urgent advisory above', mostKg: 'But no more than this mass',
   },
   marginAtMost: '{field}: at most {limit} can be right. Nothing was changed.',
   marginAtLeast: '{field}: has to be {limit} or more. Nothing was changed.',
