@@ -112,12 +112,6 @@ const alsoLines = (words: Words, grading: SpotGrading, units: UnitSystem): Corro
     return { text: say(words.corrosion.grade.also, { because: capitalized(say(because, findingValues(grading), units)), remedy: say(remedy, findingValues(grading), units) }, units), verdict: rowOf(finding).verdict }
   })
 
-/** What to do about the graver of the two findings; undefined where nothing is to be done. */
-export const sayRemedy = (words: Words, grading: SpotGrading, units: UnitSystem): string | undefined => {
-  const remedy = words.corrosion.findings[grading.gravest].remedy
-  return remedy === undefined ? undefined : say(remedy, findingValues(grading), units)
-}
-
 /** The remedies of both results, the graver first. */
 const remedyLines = (words: Words, grading: SpotGrading, units: UnitSystem): CorrosionLine[] => {
   const both = [grading.coating.finding, grading.structure.finding].toSorted(compareGravity)
