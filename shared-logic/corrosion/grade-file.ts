@@ -37,6 +37,7 @@ export const gradeFileSchema = z.strictObject({
   exposure: z.enum(exposures).optional().describe('Where the trailer is kept and used; the life of the zinc waits for it.'),
   builtYear: z.int().min(1950).max(2100).optional(),
   section: z.object({ widthM: outsideM, heightM: outsideM }).optional().describe('Outside of the member where it is a box section.'),
+  massKg: z.number().positive().max(2_000).optional().describe('Mass of the member, for the limit of ASTM A123 on bare spots.'),
   units: unitSystemSchema.default('metric').describe('Units of the answer.'),
   spot: fileSpotSchema.optional().describe('One spot; several go in spots.'),
   spots: fileSpotsSchema.optional(),
@@ -77,12 +78,12 @@ const earlierOf = (file: GradeFile): readonly SpotSurvey[] => (file.earlier ?? [
 
 /** Grades a file whole, or refuses what cannot be right in it with a code of its own: no grade then. */
 export const gradeFile = (file: GradeFile): FileGraded => {
-  const { builtYear, exposure, surveyDate, section } = file
+  const { builtYear, exposure, surveyDate, section, massKg } = file
   if (builtYear !== undefined && builtYear > yearOf(surveyDate)) refuse('corrosion.built-after-survey', { year: builtYear }, 'builtYear')
   if (file.spot !== undefined && file.spots !== undefined) refuse('corrosion.spot-and-spots', undefined, 'spot')
   const spots = file.spot === undefined ? spotsOf(file.spots ?? [], (index) => `spots.${index}`, file) : spotsOf([file.spot], () => 'spot', file)
   if (spots.length === 0) refuse('corrosion.no-spot', undefined, 'spots')
-  const setting: SpotSetting = section === undefined ? {} : { section }
+  const setting: SpotSetting = { ...(section !== undefined && { section }), ...(massKg !== undefined && { massKg }) }
   const surveys: readonly SpotSurvey[] = [...earlierOf(file), { date: surveyDate, places: [{ position: '', spots }] }]
   const trailer = { ...(exposure !== undefined && { exposure }), ...(builtYear !== undefined && { builtYear }) }
   return { gradings: gradeSpots(spots, setting), trails: trailsOf(surveys, { trailer }) }

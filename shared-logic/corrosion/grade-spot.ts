@@ -33,7 +33,7 @@ export interface CoatingResult extends SpotResult {
   /** Empty where the share is not known, or no scale is meant for the surface. */
   readonly grades: readonly AreaGrade[]
   readonly zinc: ZincReadings | undefined
-  /** Bare spots on galvanized steel against the repair limits of ISO 1461; undefined while areas or face are not known. */
+  /** Bare spots on galvanized steel against the repair limits of ISO 1461 and ASTM A123; undefined while areas or face are not known. */
   readonly bareSpots: BareSpots | undefined
 }
 
@@ -82,17 +82,17 @@ const resultOf = ({ measured, worst }: { readonly measured: Found; readonly wors
   }
 }
 
-const bareSpots = ({ spot, together, isDippedZinc }: SpotFacts): BareSpots | undefined => {
+const bareSpots = ({ spot, together, isDippedZinc }: SpotFacts, { massKg }: SpotSetting): BareSpots | undefined => {
   const areas = together.flatMap(({ areaM2 }) => areaM2 ?? [])
   const faces = together.flatMap(({ faceAreaM2 }) => faceAreaM2 ?? [])
   const isBare = isDippedZinc && spot.kind !== 'white product' && spot.kind !== 'blister' && spot.kind !== 'weld'
-  return isBare && areas.length === together.length && faces.length > 0 ? bareSpotsOf(areas, Math.min(...faces)) : undefined
+  return isBare && areas.length === together.length && faces.length > 0 ? bareSpotsOf(areas, Math.min(...faces), massKg) : undefined
 }
 
-const coatingOf = (facts: SpotFacts): CoatingResult => {
+const coatingOf = (facts: SpotFacts, setting: SpotSetting): CoatingResult => {
   const { share, spot, together, zinc } = facts
   const grades = share === undefined ? [] : areaGradesOf(spot, scaled(share, 100), together)
-  return { ...resultOf(coatingFinding(facts), facts, grades.flatMap(({ scale }) => scaleSources[scale])), grades, zinc, bareSpots: bareSpots(facts) }
+  return { ...resultOf(coatingFinding(facts), facts, grades.flatMap(({ scale }) => scaleSources[scale])), grades, zinc, bareSpots: bareSpots(facts, setting) }
 }
 
 const sectionLoss = ({ spot: { wallM }, generalLoss }: SpotFacts, { section }: SpotSetting): StructureResult['section'] => {
@@ -127,7 +127,7 @@ const repaired = (facts: SpotFacts): SpotGrading => {
 export const gradeSpot = (spot: Spot, spots: readonly Spot[], setting: SpotSetting = {}): SpotGrading => {
   const facts = spotFacts(spot, spots, setting)
   if (!isPresent(spot)) return repaired(facts)
-  const coating = coatingOf(facts)
+  const coating = coatingOf(facts, setting)
   const structure = structureOf(facts, coating.finding, setting)
   const gravest = compareGravity(structure.finding, coating.finding) <= 0 ? structure.finding : coating.finding
   const { component, share, area, together } = facts

@@ -16,7 +16,7 @@ export const isCertain = ({ by, uncertainty }: Growth): boolean => by > uncertai
 const isCertainlyLess = ({ by, uncertainty }: Growth): boolean => -by > uncertainty
 
 /** A depth gauge or an ultrasonic reading of a pitted wall: common practice, no source. */
-const depthErrorM = 0.0001
+export const depthErrorM = 0.0001
 
 const depthRange = (depthM: number | undefined): Ranged | undefined => (depthM === undefined ? undefined : { value: depthM, low: depthM - depthErrorM, high: depthM + depthErrorM })
 

@@ -12,6 +12,8 @@ export interface SpotSetting {
   readonly position?: string
   /** Outside of the member's closed section, where it has one and it was measured. */
   readonly section?: { readonly widthM: number; readonly heightM: number }
+  /** Mass of the member, for ASTM A123's limit on bare spots; by surface alone while it is not known. */
+  readonly massKg?: number
 }
 
 /** All that the rules look at, worked out once. */

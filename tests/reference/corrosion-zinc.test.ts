@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { a123NarrowestM, a123TotalLimitM2, bareSpotsOf } from '../../shared-logic/corrosion/bare-spots'
+import { a123TotalLimitM2, bareSpotsOf } from '../../shared-logic/corrosion/bare-spots'
 import { gradeSpot, gradeSpots, gravestFirst } from '../../shared-logic/corrosion/grade-spot'
 import { a123Grade, isoZincMinimum, zincMassKgPerM2, zincReadings, zincThicknessM, type A123Category } from '../../shared-logic/corrosion/zinc-thickness'
 import type { Spot } from '../../shared-logic/survey/spot'
@@ -85,7 +85,20 @@ describe('bare spots against the repair limits', () => {
   it('A123: 2.0 m2 and 180 kg allow 4,050 mm2, the lesser of 10,000 and 4,050; by surface alone 10,000 (as restated: LU)', () => {
     expect(a123TotalLimitM2(2, 180) * 1e6).toBeCloseTo(4_050, 6)
     expect(a123TotalLimitM2(2) * 1e6).toBeCloseTo(10_000, 6)
-    expect(a123NarrowestM).toBe(0.0254)
+  })
+
+  it('A123: a bare area 25.4 mm across at its narrowest may be mended in the plant, one of 25.5 not', () => {
+    const circle = (acrossM: number): number => (Math.PI * acrossM ** 2) / 4
+    expect(bareSpotsOf([circle(0.0254)], 2, 180).a123).toMatchObject({ narrowestKept: true, repairable: true })
+    expect(bareSpotsOf([circle(0.0255)], 2, 180).a123).toMatchObject({ narrowestKept: false, repairable: false })
+  })
+
+  it('A123: 40 cm2 in spots on 2.0 m2 of 180 kg keep within 40.5 cm2, 41 cm2 do not, though ISO 1461 would allow 100', () => {
+    const spots = (count: number): number[] => Array.from({ length: count }, () => 0.0001)
+    expect([40, 41].map((count) => bareSpotsOf(spots(count), 2, 180).a123.repairable)).toEqual([true, false])
+    expect(bareSpotsOf(spots(41), 2, 180).repairable).toBe(true)
+    const { bareSpots } = gradeSpot(galvanized({ areaM2: 0.0001, faceAreaM2: 2 }), [], { massKg: 180 }).coating
+    expect(bareSpots?.a123.totalLimitM2).toBeCloseTo(0.004_05, 9)
   })
 })
 

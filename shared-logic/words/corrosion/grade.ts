@@ -1,3 +1,4 @@
+import { a123NarrowestM, type BareSpots } from '../../corrosion/bare-spots'
 import type { AreaGrade } from '../../corrosion/area-scales'
 import { findingValues, writtenSpan } from '../../corrosion/finding-values'
 import { compareGravity, rowOf } from '../../corrosion/findings'
@@ -70,6 +71,13 @@ const sizeLines = (words: Words, { area, share, counted }: SpotGrading, units: U
   ]
 }
 
+const bareLine = (words: Words, { largestM2, totalM2, totalLimitM2, repairable, a123 }: BareSpots, units: UnitSystem): string => {
+  const { bare, bareIso, bareA123 } = words.corrosion.grade
+  const iso = say(bareIso[repairable ? 'kept' : 'broken'], { limit: areaOf(totalLimitM2), single: areaOf(limits.bareSpotM2) }, units)
+  const plant = say(bareA123[a123.repairable ? 'kept' : 'broken'], { limit: areaOf(a123.totalLimitM2), narrowest: smallLength(a123NarrowestM) }, units)
+  return say(bare, { largest: areaOf(largestM2), across: smallLength(a123.acrossM), total: areaOf(totalM2), iso, a123: plant }, units)
+}
+
 const zincLines = (words: Words, { coating: { zinc, bareSpots }, spot }: SpotGrading, units: UnitSystem): string[] => {
   const said = words.corrosion.grade
   const read = zinc && say(zinc.count === 1 ? said.zincOne : said.zinc, { count: zinc.count, lowest: thickness(zinc.lowestM), mean: thickness(zinc.meanM), mass: sayZincMass(zincMassKgPerM2(zinc.meanM, 'ISO 1461'), units) }, units)
@@ -78,7 +86,7 @@ const zincLines = (words: Words, { coating: { zinc, bareSpots }, spot }: SpotGra
   return [
     ...(read === undefined ? [] : [read]),
     ...(minimum && kept && spot.wallM !== undefined ? [say(said.minimum, { wall: smallLength(spot.wallM), local: thickness(minimum.localM), meanLeast: thickness(minimum.meanM), kept: said.kept[kept], tube: thickness(minimum.a123TubeM), shape: thickness(minimum.a123ShapeM) }, units)] : []),
-    ...(bareSpots ? [say(bareSpots.repairable ? said.bareKept : said.bareBroken, { largest: areaOf(bareSpots.largestM2), total: areaOf(bareSpots.totalM2), limit: areaOf(bareSpots.totalLimitM2) }, units)] : []),
+    ...(bareSpots ? [bareLine(words, bareSpots, units)] : []),
   ]
 }
 

@@ -48,7 +48,7 @@ describe('a grade in sentences', () => {
       'ISO 10289: protection rating Rp 6–5 by the table; 6.00 by the formula.',
       'Zinc: 2 readings, lowest 66 µm, mean 69 µm (about 493 g/m² by the rule of ISO 1461).',
       'New steel of 4.8 mm has at least 55 µm anywhere and 70 µm in the mean (ISO 1461): the mean is missed, which is less reserve, not a defect. ASTM A123: a mean of 75 µm for a tube, 75 µm for a shape.',
-      'Bare spots: the largest 12 cm², together 12 cm² of at most 6 cm²: past what a galvanizer may mend on new work (ISO 1461, 6.3: 0.5 % of the part, 10 cm² a spot).',
+      'Bare spots: the largest 12 cm² (39.09 mm across), together 12 cm². ISO 1461, 6.3: past what a galvanizer may mend on new work (10 cm² a spot, together 6 cm²). ASTM A123: past its limits (25.4 mm across, together 6 cm²).',
       'Coating: Red rust on 1 % of the face, protection rating 6–5 (ISO 10289; by formula 6.0): beyond what a galvanizer may mend by spot repair on new work (0.5 %, and 10 cm² a spot).',
       'Metal: Depth was not measured; what is left of the wall is not known.',
       'What to do: Plan to galvanize again or to coat the whole member; repair the worst places before the next trip.',
