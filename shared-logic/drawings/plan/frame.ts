@@ -41,7 +41,8 @@ export const framePart = (rig: Rig, at: PlanLayout): Part => {
     places: [
       { id: 'chain left', x: -22, y: 6 },
       { id: 'chain right', x: 22, y: 6 },
-      { id: 'tongue', x: 0, y: tongueEnd * 0.5 },
+      // On its left arm: in the middle it would lie under the winch post.
+      { id: 'tongue', x: -railX * 0.48, y: tongueEnd * 0.5 },
       { id: 'left rail', x: -railX, y: (tongueEnd + at.bottom * 0.5) / 2 },
       { id: 'right rail', x: railX, y: (tongueEnd + at.bottom * 0.5) / 2 },
       { id: 'cross-members', x: 0, y: crossY(crossShares.second) },
