@@ -6,6 +6,7 @@ import { fieldOptions } from './field-options'
 import { fields } from './fields'
 import { refusals } from './refusals'
 import { reportWords } from './report'
+import { corrosionScreenWords } from './screens/corrosion'
 import { reportPageWords } from './screens/report-page'
 import { rigWords } from './screens/rig'
 import { settingsWords } from './screens/settings'
@@ -30,6 +31,6 @@ export const en = {
   corrosion: corrosionWords,
   commandLine,
   doors: doorWords,
-  screens: { yard: yardWords, rig: rigWords, survey: surveyWords, sums: sumsScreenWords, reportPage: reportPageWords, settings: settingsWords, shell: shellWords },
+  screens: { yard: yardWords, rig: rigWords, survey: surveyWords, sums: sumsScreenWords, reportPage: reportPageWords, corrosion: corrosionScreenWords, settings: settingsWords, shell: shellWords },
 }
 export type Words = typeof en
