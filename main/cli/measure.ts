@@ -2,20 +2,15 @@ import { createHash } from 'node:crypto'
 import { readFile, stat, writeFile } from 'node:fs/promises'
 import { basename, resolve } from 'node:path'
 import { refuse } from '../../shared-logic/contract/refusal'
-import { measuredArea, outlinedMask, type FoundMasks, type MeasurementGiven } from '../../shared-logic/measuring/area'
-import { maskOutline } from '../../shared-logic/measuring/mask-outline'
-import { toMaskPx } from '../../shared-logic/measuring/mask'
-import type { Measurement, Outline, PixelPoint } from '../../shared-logic/measuring/measurement'
-import { colourless } from '../../shared-logic/rust/colourless'
-import { featuresOf, foundMasks } from '../../shared-logic/rust/find-rust'
-import type { UnitSystem } from '../../shared-logic/units/quantity'
-import { measured } from '../../shared-logic/units/quantity'
+import { measuredArea, type MeasurementGiven } from '../../shared-logic/measuring/area'
+import type { Measurement, Outline } from '../../shared-logic/measuring/measurement'
+import { measured, type UnitSystem } from '../../shared-logic/units/quantity'
 import { en } from '../../shared-logic/words/en'
 import { say } from '../../shared-logic/words/say'
 import { byteLimit, decode, readHeader } from '../photos/decoder'
 import { markedCopy } from '../photos/marked-copy'
+import { foundOn, outlineRings } from '../photos/outline-rings'
 import { makePreviews } from '../photos/previews'
-import { workingPixels } from '../photos/working-pixels'
 import { WrongUsage, type Answer, type Command, type Given } from './command'
 import { pointsOf, scaleOf, sensitivityOf } from './measuring-words'
 import { outputFor, writing } from './output-file'
@@ -39,16 +34,6 @@ const outlineOf = ({ values }: Given): Outline => {
     : { by: 'polygon', points: pointsOf(outline) }
 }
 
-/** What rust there is, found on the very preview that the window finds it on. */
-const foundOn = async (preview: Uint8Array, given: MeasurementGiven, sensitivity: number): Promise<FoundMasks> => {
-  const pixels = await workingPixels(preview)
-  if (colourless(pixels)) refuse('measure.no-colour')
-  return foundMasks(featuresOf(pixels, given.face && toMaskPx(given, pixels, given.face)), sensitivity)
-}
-
-const ringsOf = (given: MeasurementGiven, found: FoundMasks | undefined): readonly (readonly PixelPoint[])[] =>
-  given.outline.by === 'polygon' ? [given.outline.points] : maskOutline(outlinedMask(given, found), given)
-
 const linesOf = (name: string, { areaM2, uncertaintyM2, faceAreaM2, share, shareLow, shareHigh }: Measurement['result'], isFlat: boolean): string[] => [
   say(words.measured.area, { name, area: measured('area', areaM2), uncertainty: measured('area', uncertaintyM2) }, units),
   ...(faceAreaM2 === undefined || share === undefined ? [] : [say(words.measured.share, { share: measured('ratio', share), face: measured('area', faceAreaM2) }, units)]),
@@ -65,9 +50,9 @@ const run = async (given: Given): Promise<Answer> => {
   const { widthPx, heightPx } = await readHeader(bytes, named)
   const { large } = await makePreviews(await decode(bytes, named))
   const asked: MeasurementGiven = { widthPx, heightPx, scale, outline, ...(given.values.face !== undefined && { face: pointsOf(given.values.face) }) }
-  const found = outline.by === 'finder' ? await foundOn(large, asked, outline.sensitivity) : undefined
+  const found = await foundOn(large, asked)
   const measurement: Measurement = { sha256: createHash('sha256').update(bytes).digest('hex'), ...asked, result: measuredArea(asked, found) }
-  const rings = ringsOf(asked, found)
+  const rings = outlineRings(asked, found)
   const copy = given.output === undefined ? undefined : outputFor(given, given.output)
   if (copy !== undefined) await writing(copy, async () => writeFile(copy, await markedCopy(large, { measurement, rings, units }), { flag: 'wx' }))
   return {

@@ -2,6 +2,7 @@ import type { ReportDocument } from '../../shared-logic/report/document'
 import { attachData } from './accessible-pdf'
 import { drawCautions, drawMethod, drawRules, drawSignature } from './back-matter'
 import { bookmarksOf } from './bookmarks'
+import { drawCorrosion } from './corrosion'
 import { drawFindings } from './findings'
 import { drawFirstPage } from './first-page'
 import { drawFooters } from './footers'
@@ -53,6 +54,7 @@ export const drawReport = async (pdf: PDFKit.PDFDocument, document: ReportDocume
   drawRig(sheet, document, bookmarks)
   drawStations(sheet, document, bookmarks)
   drawNotSeen(sheet, document, bookmarks)
+  await drawCorrosion(sheet, document, bookmarks, album)
   drawSums(sheet, document, bookmarks)
   await drawPhotographPart(sheet, document, album, bookmarks)
   drawCautions(sheet, document, bookmarks)

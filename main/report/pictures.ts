@@ -31,9 +31,18 @@ export class Album {
     return this.#opened.has(sha256) && this.#opened.get(sha256) === undefined
   }
 
-  async #read(sha256: string): Promise<Picture | undefined> {
+  /** A picture made from a preview for one place alone; undefined where the preview cannot be read or nothing can be made of it. */
+  async openMade(sha256: string, make: (preview: Uint8Array) => Promise<Uint8Array>): Promise<Picture | undefined> {
+    return this.#place(async () => make(await this.pictureOf(sha256)))
+  }
+
+  #read(sha256: string): Promise<Picture | undefined> {
+    return this.#place(() => this.pictureOf(sha256))
+  }
+
+  async #place(bytes: () => Promise<Uint8Array>): Promise<Picture | undefined> {
     try {
-      const image = this.pdf.openImage(Buffer.from(await this.pictureOf(sha256)))
+      const image = this.pdf.openImage(Buffer.from(await bytes()))
       return { image, widthPx: image.width, heightPx: image.height }
     } catch {
       // pdfkit throws a bare string for a picture it cannot read; the page says that it is missing.

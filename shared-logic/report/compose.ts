@@ -4,6 +4,7 @@ import type { Words } from '../words/en'
 import { say, sayDate } from '../words/say'
 import { cautionsPart } from './cautions'
 import { notSeenPart, sourcesPart, stationsPart } from './checks-part'
+import { corrosionPart } from './corrosion-part'
 import { contextOf, type ReportContext } from './context'
 import type { ReportDocument } from './document'
 import { byWhenKey, findingsPart, furtherFails, photographsWanted, threeThings } from './findings-part'
@@ -64,6 +65,7 @@ export const composeReport = (input: ReportInput): ReportDocument => {
   const { survey, words, settings } = input
   const context = contextOf(survey, words, settings.units)
   const findings = findingsPart(context)
+  const corrosion = corrosionPart(context)
   const sums = sumsPart(context, settings.sums)
   return {
     format: 'bunkwright report',
@@ -80,6 +82,7 @@ export const composeReport = (input: ReportInput): ReportDocument => {
     findings,
     stations: stationsPart(context),
     notSeen: notSeenPart(context),
+    ...(corrosion && { corrosion }),
     ...(sums && { sums }),
     photographs: photographsPart(context),
     cautions: cautionsPart(context, sums),

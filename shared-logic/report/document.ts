@@ -5,6 +5,7 @@ import { paperSchema } from '../survey/settings'
 import { stationSchema } from '../survey/station'
 import { talliesSchema } from '../survey/tallies'
 import { byWhens, verdictSchema } from '../survey/verdict'
+import { corrosionPartSchema } from './corrosion-document'
 import { drawingSchema } from './drawing-schema'
 import { reportLabelsSchema } from './labels'
 import { sumsPartSchema } from './sums-document'
@@ -155,6 +156,7 @@ export const reportDocumentSchema = z.object({
   findings: z.array(findingSchema),
   stations: z.array(stationPartSchema),
   notSeen: z.array(notSeenSchema),
+  corrosion: corrosionPartSchema.optional(),
   sums: sumsPartSchema.optional(),
   photographs: z.array(photographLineSchema),
   cautions: z.array(cautionSchema),

@@ -10,7 +10,7 @@ const barSchema = z.object({ used: z.number().min(0), wanted: z.number().min(0).
 const cellSchema = z.object({ text, verdict: verdictSchema.optional(), bar: barSchema.optional(), strong: z.literal(true).optional() })
 export type SumsCell = z.infer<typeof cellSchema>
 
-const tableSchema = z.object({
+export const tableSchema = z.object({
   heading: text.optional(),
   /** Shares of the table's width add up to 1. */
   columns: z.array(z.object({ heading: text, share: z.number().positive().max(1), align: z.literal('right').optional() })),
@@ -18,11 +18,11 @@ const tableSchema = z.object({
 })
 export type SumsTable = z.infer<typeof tableSchema>
 
-const figureSchema = z.object({ drawing: drawingSchema, caption: text, /** For those who do not see it. */ alternative: text })
+export const figureSchema = z.object({ drawing: drawingSchema, caption: text, /** For those who do not see it. */ alternative: text })
 export type SumsFigure = z.infer<typeof figureSchema>
 
 /** A sentence of the sums, with its verdict and the verdict's word where it has one. */
-const lineSchema = z.object({ text, verdict: verdictSchema.optional(), word: text.optional(), /** Names what the lines below it are of. */ heading: z.literal(true).optional() })
+export const lineSchema = z.object({ text, verdict: verdictSchema.optional(), word: text.optional(), /** Names what the lines below it are of. */ heading: z.literal(true).optional() })
 export type SumsPrintedLine = z.infer<typeof lineSchema>
 
 export const sumsSheetIds = ['load', 'balance', 'tyres', 'coupling', 'brakes', 'tie-down'] as const

@@ -11,7 +11,8 @@ import { drawSumsLines } from './lines'
 /** So many rows of a table stay with its heading; the rest may go over the page. */
 const rowsWithHeading = 4
 
-const drawTable = (sheet: Sheet, { heading, columns, rows }: SumsTable): void => {
+/** A table with its heading. */
+export const drawSumsTable = (sheet: Sheet, { heading, columns, rows }: SumsTable): void => {
   const right = new Set(columns.flatMap(({ align }, index) => (align === 'right' ? [index] : [])))
   const table = new Table(sheet, columns.map(({ heading: name, share, align }) => ({ heading: name, share, ...(align && { align }) })))
   const set = rows.map((cells) => ({
@@ -47,7 +48,7 @@ const drawSheet = (sheet: Sheet, part: SumsSheet, labels: SumsPart['labels']): v
   const [first] = part.figures
   const isLater = first !== undefined && leastFigureRoom(sheet, first) > sheet.room
   if (!isLater) figures()
-  for (const table of part.tables) drawTable(sheet, table)
+  for (const table of part.tables) drawSumsTable(sheet, table)
   drawSumsLines(sheet, part.lines)
   if (isLater) {
     sheet.skip(12)

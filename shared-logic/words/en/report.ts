@@ -1,5 +1,6 @@
 import type { ByWhen } from '../../survey/verdict'
 import { reportCautions } from './report-cautions'
+import { reportCorrosion } from './report-corrosion'
 import { reportSums } from './report-sums'
 
 /** Headings, sentences and cautions of the report. Gaps in braces. */
@@ -123,5 +124,6 @@ export const reportWords = {
   ],
   declaration: 'I surveyed this rig on {date} and recorded what this report says was seen.',
   cautions: reportCautions,
+  corrosion: reportCorrosion,
   sums: reportSums,
 }

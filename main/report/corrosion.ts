@@ -1,0 +1,72 @@
+import type { CorrosionPart, MeasuredPicture, SpotPart } from '../../shared-logic/report/corrosion-document'
+import type { ReportDocument } from '../../shared-logic/report/document'
+import { markedCopy } from '../photos/marked-copy'
+import { foundOn, outlineRings } from '../photos/outline-rings'
+import type { Bookmark } from './bookmarks'
+import { beginPart, beginSection } from './headings'
+import type { Sheet } from './page'
+import type { Album, Picture } from './pictures'
+import { styles } from './styles'
+import { drawSumsTable } from './sums/draw-sums'
+import { drawSumsFigure } from './sums/figure'
+import { drawSumsLines } from './sums/lines'
+
+/** Height of a measured photograph, points; a little smaller where only so much of the page is left. */
+const tallest = 250
+const least = 150
+const gap = 4
+
+/** Outline, scale bar and number burnt into a copy of the preview. */
+const marked = async ({ spot, measurement, units }: MeasuredPicture, preview: Uint8Array): Promise<Uint8Array> =>
+  markedCopy(preview, { measurement, rings: outlineRings(measurement, await foundOn(preview, measurement)), number: spot, units })
+
+const sizeOf = ({ widthPx, heightPx }: Picture, width: number, tall: number): { readonly width: number; readonly height: number } => {
+  const scale = Math.min(width / widthPx, tall / heightPx)
+  return { width: widthPx * scale, height: heightPx * scale }
+}
+
+const drawPicture = (sheet: Sheet, { caption, alternative }: MeasuredPicture, picture: Picture | undefined, missing: string): void => {
+  if (picture === undefined) return sheet.paragraph(missing, styles.label)
+  const { x } = sheet.text
+  const below = gap + sheet.heightOf(caption, styles.small, sheet.text.width)
+  sheet.need(least + below)
+  const { width, height } = sizeOf(picture, sheet.text.width, Math.min(tallest, sheet.room - below))
+  const top = sheet.y
+  sheet.tags.within('Figure', { alt: alternative, bbox: [x, top, x + width, top + height] }, () => sheet.tags.leaf(() => sheet.pdf.image(picture.image, x, top, { width, height })))
+  sheet.y += height + gap
+  sheet.y += sheet.place(caption, styles.small, sheet.text, sheet.y, { tag: 'Caption' })
+  sheet.y += 8
+}
+
+const drawSpot = (sheet: Sheet, spot: SpotPart, picture: Picture | undefined, labels: CorrosionPart['labels'], missing: string): void => {
+  beginSection(sheet, spot.heading, 96)
+  drawSumsLines(sheet, spot.lines)
+  if (spot.cautions.length > 0) sheet.labelled(labels.caution, spot.cautions.join(' '), styles.small)
+  if (spot.sources.length > 0) sheet.labelled(labels.sources, spot.sources.join('; '), styles.small)
+  sheet.y += 6
+  if (spot.picture) drawPicture(sheet, spot.picture, picture, missing)
+}
+
+const drawMethod = (sheet: Sheet, { method, labels }: CorrosionPart): void => {
+  method.forEach((paragraph, index) => {
+    sheet.y += 4
+    if (index === 0) sheet.labelled(labels.method, paragraph, styles.small)
+    else sheet.paragraph(paragraph, styles.small)
+  })
+}
+
+/** The corroded spots: where they are, a table, each in full with the picture it was measured on, and the method. Nothing where the report has none. */
+export const drawCorrosion = async (sheet: Sheet, { corrosion, labels }: ReportDocument, bookmarks: Bookmark, album: Album): Promise<void> => {
+  if (corrosion === undefined) return
+  const part = beginPart(sheet, bookmarks, corrosion.title, 240)
+  sheet.paragraph(corrosion.introduction, styles.small, sheet.whole)
+  sheet.y += 8
+  drawSumsFigure(sheet, corrosion.figure)
+  drawSumsTable(sheet, corrosion.table)
+  for (const spot of corrosion.spots) {
+    const { picture } = spot
+    part.add(spot.heading)
+    drawSpot(sheet, spot, picture && (await album.openMade(picture.measurement.sha256, (preview) => marked(picture, preview))), corrosion.labels, labels.missingPicture)
+  }
+  drawMethod(sheet, corrosion)
+}

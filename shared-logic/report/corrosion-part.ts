@@ -1,0 +1,122 @@
+import { gradeSpots, type SpotGrading } from '../corrosion/grade-spot'
+import { isPresent } from '../corrosion/corroded-share'
+import { coatingLife } from '../corrosion/life'
+import { corrosionPlan, type SpotMark } from '../drawings/corrosion/corrosion-plan'
+import type { Spot } from '../survey/spot'
+import { measured, type Quantity } from '../units/quantity'
+import { sayGrade, sayShortGrade } from '../words/corrosion/grade'
+import { sayLife } from '../words/corrosion/life'
+import { say } from '../words/say'
+import type { ReportContext } from './context'
+import type { CorrosionPart, MeasuredPicture, SpotPart } from './corrosion-document'
+import type { SumsCell, SumsPrintedLine, SumsTable } from './sums-document'
+
+/** A spot with its number in the report, where the check asked, and what it was graded. */
+interface NumberedSpot {
+  readonly number: number
+  readonly position: string
+  readonly grading: SpotGrading
+}
+
+const checkId = 'frame.corrosion'
+
+const spotsOf = (value: unknown): readonly Spot[] => (Array.isArray(value) ? (value as readonly Spot[]) : [])
+
+/** Every spot recorded, place by place in walking order, numbered through. */
+const numberedSpots = ({ assessed }: ReportContext): NumberedSpot[] =>
+  assessed
+    .flatMap(({ check, position, answer }) => (check.id === checkId && answer?.aside === undefined ? gradeSpots(spotsOf(answer?.values['spots']), { position }).map((grading) => ({ position, grading })) : []))
+    .map((each, index) => ({ ...each, number: index + 1 }))
+
+const shown = (quantity: Quantity, si: number | undefined, { words, units }: ReportContext): string => (si === undefined ? words.report.corrosion.notMeasured : say('{value}', { value: measured(quantity, si) }, units))
+
+const areaCell = ({ area, spot }: SpotGrading, context: ReportContext): string => {
+  const plain = shown('area', area?.value, context)
+  return spot.areaUncertaintyM2 === undefined || area === undefined ? plain : `${plain} ± ${shown('area', spot.areaUncertaintyM2, context)}`
+}
+
+const depthCell = ({ spot }: SpotGrading, context: ReportContext): string =>
+  spot.pitDepthM === undefined && spot.remainingM !== undefined
+    ? say(context.words.report.corrosion.left, { left: measured('smallLength', spot.remainingM) }, context.units)
+    : shown('smallLength', spot.pitDepthM, context)
+
+const rowOf = ({ number, position, grading }: NumberedSpot, context: ReportContext): SumsCell[] => {
+  const { words } = context
+  const { corrosion } = words
+  const { kinds, materials } = words.screens.survey.spots
+  const { spot, component, verdict, by, share, coating, structure, gravest } = grading
+  const remedy = corrosion.remedies[(coating.finding === gravest ? coating : structure).remedy]
+  return [
+    { text: String(number), strong: true },
+    { text: `${spot.place}\n${corrosion.components[component]}, ${context.place(position)}` },
+    { text: `${kinds[spot.kind]}\n${materials[spot.material]}` },
+    { text: areaCell(grading, context) },
+    { text: shown('ratio', share?.value, context) },
+    { text: depthCell(grading, context) },
+    { text: sayShortGrade(words, grading), verdict },
+    { text: by === undefined ? remedy : `${remedy}, ${words.byWhens[by].toLowerCase()}` },
+  ]
+}
+
+const tableOf = (spots: readonly NumberedSpot[], context: ReportContext): SumsTable => {
+  const heading = context.words.report.corrosion.columns
+  return {
+    columns: [
+      { heading: heading.number, share: 0.05 }, { heading: heading.place, share: 0.18 }, { heading: heading.what, share: 0.16 }, { heading: heading.area, share: 0.14 },
+      { heading: heading.share, share: 0.09 }, { heading: heading.depth, share: 0.1 }, { heading: heading.grade, share: 0.13 }, { heading: heading.remedy, share: 0.15 },
+    ],
+    rows: spots.map((spot) => rowOf(spot, context)),
+  }
+}
+
+const pictureOf = ({ number, grading: { spot } }: NumberedSpot, context: ReportContext): MeasuredPicture | undefined => {
+  const { measurement } = spot
+  if (measurement === undefined) return undefined
+  const said = context.words.report.corrosion
+  const photograph = context.photographs.find(({ photograph: { sha256 } }) => sha256 === measurement.sha256)?.number
+  const values = { number, place: spot.place, photograph: photograph ?? '–', area: measured('area', measurement.result.areaM2), uncertainty: measured('area', measurement.result.uncertaintyM2) }
+  return {
+    spot: number, measurement, units: context.units, caption: say(photograph === undefined ? said.pictureOfNoRegister : said.picture, { ...values, by: said.outlinedBy[measurement.outline.by], scale: said.scaledBy[measurement.scale.kind] }, context.units),
+    alternative: say(said.pictureAlternative, values, context.units),
+  }
+}
+
+const spotPart = (spot: NumberedSpot, context: ReportContext): SpotPart => {
+  const { words, units, survey } = context
+  const section = sayGrade(words, spot.grading, units)
+  const life = coatingLife(spot.grading.spot, { trailer: survey.rig.trailer, surveyDate: survey.surveyDate, position: spot.position })
+  const lived = life.kind === 'worked out' ? sayLife(words, life, units) : undefined
+  const picture = pictureOf(spot, context)
+  const lines: SumsPrintedLine[] = [...section.lines, ...(lived?.lines ?? [])].map(({ text, verdict }) => ({ text, ...(verdict && { verdict, word: words.verdicts[verdict] }) }))
+  return {
+    number: spot.number, heading: say(words.report.corrosion.spotHeading, { number: spot.number, place: section.title }, units), lines,
+    sources: [...new Set([...section.sources, ...(lived?.sources ?? [])])], cautions: [...new Set([...section.cautions, ...(lived?.cautions ?? [])])], ...(picture && { picture }),
+  }
+}
+
+const markOf = ({ number, position, grading: { spot, verdict, area } }: NumberedSpot): SpotMark => ({ number, position, verdict, ...(spot.at && { at: spot.at }), ...(area && { areaM2: area.value }) })
+
+const methodOf = (spots: readonly NumberedSpot[], { words }: ReportContext): string[] => {
+  const { method } = words.report.corrosion
+  const measurements = spots.flatMap(({ grading: { spot } }) => spot.measurement ?? [])
+  return [
+    ...(measurements.length > 0 ? [method.measured, method.uncertainty] : []),
+    ...(measurements.some(({ scale }) => scale.kind === 'length') ? [method.tilt] : []),
+    ...(measurements.some(({ outline }) => outline.by === 'finder') ? [method.finder] : []),
+    method.grading, method.limits,
+  ]
+}
+
+/** The corroded spots of the survey; undefined where none was recorded. */
+export const corrosionPart = (context: ReportContext): CorrosionPart | undefined => {
+  const spots = numberedSpots(context)
+  if (spots.length === 0) return undefined
+  const said = context.words.report.corrosion
+  const { survey } = context
+  const present = spots.filter(({ grading }) => isPresent(grading.spot))
+  return {
+    title: said.title, introduction: say(said.introduction, { count: present.length }, context.units),
+    figure: { drawing: corrosionPlan(survey.rig, survey.ruleBook, spots.map(markOf), 'plan', { words: context.words, units: context.units }), caption: said.figure, alternative: say(said.figureAlternative, { count: spots.length }, context.units) },
+    table: tableOf(spots, context), spots: spots.map((spot) => spotPart(spot, context)), method: methodOf(spots, context), labels: { ...said.labels },
+  }
+}

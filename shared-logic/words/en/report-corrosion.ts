@@ -1,0 +1,25 @@
+/** Corroded spots as a report prints them. Gaps in braces. */
+export const reportCorrosion = {
+  title: 'Corroded spots',
+  introduction: 'Spots present: {count}. Coating and metal are graded apart: a grade by area tells how far the coating has gone, and nothing of the strength of what is under it. Only what could be seen is graded.',
+  labels: { method: 'How it was measured and graded', sources: 'By', caution: 'Caution' },
+  columns: { number: 'No.', place: 'Place and part', what: 'What, on what', area: 'Area', share: 'Of the face', depth: 'Deepest', grade: 'Grade', remedy: 'What to do' },
+  notMeasured: '–',
+  left: '{left} left',
+  figure: 'Where the spots are. Circles are sized by area; the numbers are those of the table.',
+  figureAlternative: 'The rig from above with {count} corroded spots marked by number.',
+  spotHeading: 'Spot {number}: {place}',
+  picture: 'Spot {number}, {place}: {area}, give or take {uncertainty}. {by}, {scale}. A marked copy of photograph {photograph}; the original is untouched.',
+  pictureOfNoRegister: 'Spot {number}, {place}: {area}, give or take {uncertainty}. {by}, {scale}. A marked copy; the original is untouched.',
+  outlinedBy: { polygon: 'Outlined by hand', brush: 'Outlined by brush', finder: 'Outlined by colour and texture, and looked over' },
+  scaledBy: { length: 'scaled by a known length', rectangle: 'scaled by a known rectangle, perspective taken out' },
+  pictureAlternative: 'Photograph of spot {number}, {place}, with its outline and a scale bar drawn in: {area}, give or take {uncertainty}.',
+  method: {
+    measured: 'Areas come from photographs: two ends of a known length, or four corners of a known rectangle lying in the surface, give the scale; the outline’s area follows by plane geometry. The scale bar and outline are drawn into a copy.',
+    uncertainty: 'The figure after ± is the half width of an interval of about 95 %, from how well scale points and outline can be read (JCGM 100:2008). Dirt, glare and curved surfaces are not in it.',
+    tilt: 'A known length does not take out tilt: photographed 20° off square, an area reads 6 % too small.',
+    finder: 'Where an outline was proposed by colour and texture, the surveyor saw it over the photograph and could add and erase. Stain, paint and dirt can look like rust.',
+    grading: 'Painted steel by ISO 4628-3 and ASTM D610, zinc by ISO 10289 and ISO 1461, metal by what is left of the wall, each from published summaries. The degrees of ISO 4628-3 are nominal areas: the smallest not below the measurement is taken.',
+    limits: 'No published limit for loss of section in light trailer frames is known. Makers’ limits, local law and a qualified person’s judgement come first.',
+  },
+} as const

@@ -1,0 +1,88 @@
+import { mkdtemp, rm } from 'node:fs/promises'
+import { tmpdir } from 'node:os'
+import { join } from 'node:path'
+import sharp from 'sharp'
+import { afterAll, beforeAll, describe, expect, it } from 'vitest'
+import { writeReport } from '../../../main/report/write-report'
+import { measuredArea, type MeasurementGiven } from '../../../shared-logic/measuring/area'
+import type { Measurement, Outline } from '../../../shared-logic/measuring/measurement'
+import { reportDocumentSchema } from '../../../shared-logic/report/document'
+import type { Spot } from '../../../shared-logic/survey/spot'
+import { foundOn } from '../../../main/photos/outline-rings'
+import { renderScene, type Scene } from '../../corrosion/scenes/render-scene'
+import { pageTexts, readPdf } from './read-pdf'
+import { samplePictureOf, sampleReport } from './sample-report'
+import { sampleSurvey } from './sample-survey'
+
+const sha256 = 'ab'.repeat(32)
+let folder = ''
+let scene: Scene
+let picture: Uint8Array
+beforeAll(async () => {
+  folder = await mkdtemp(join(tmpdir(), 'corrosion-'))
+  scene = await renderScene(3, { ground: 'zinc weathered', rust: 'spot', light: 'overcast' })
+  const { data, width, height } = scene.pixels
+  picture = await sharp(Buffer.from(data), { raw: { width, height, channels: 4 } }).removeAlpha().jpeg({ quality: 90 }).toBuffer()
+}, 60_000)
+afterAll(() => rm(folder, { recursive: true, force: true }))
+
+const measurementBy = async (outline: Outline): Promise<Measurement> => {
+  const given: MeasurementGiven = { widthPx: scene.pixels.width, heightPx: scene.pixels.height, scale: scene.scale, outline, face: scene.face }
+  return { sha256, ...given, result: measuredArea(given, await foundOn(picture, given)) }
+}
+
+const spotsOf = (measurement: Measurement): Spot[] => {
+  const { areaM2, uncertaintyM2, faceAreaM2 } = measurement.result
+  return [
+    { id: 'a', place: 'below the second bunk bracket', component: 'rail', material: 'galvanized steel', kind: 'red rust', areaM2, areaUncertaintyM2: uncertaintyM2, ...(faceAreaM2 !== undefined && { faceAreaM2 }), at: { view: 'plan', aftOfBallM: 3.1, toRightM: -0.9 }, measurement },
+    { id: 'b', place: 'outer face by the spring hanger', component: 'rail', material: 'galvanized steel', kind: 'pitting', wallM: 0.004, pitDepthM: 0.0014, areaM2: 0.0009, nearMounting: true },
+  ]
+}
+
+const survey = (spots: readonly Spot[]) => {
+  const sample = sampleSurvey()
+  return {
+    ...sample,
+    answers: [...sample.answers.filter(({ checkId }) => checkId !== 'frame.corrosion'), ...(spots.length === 0 ? [] : [{ checkId: 'frame.corrosion', position: 'left rail', answer: { values: { spots: [...spots] } }, answeredAt: '2026-11-24T10:00:00Z' }])],
+  }
+}
+
+const write = async (outline: Outline, name: string) => {
+  const spots = spotsOf(await measurementBy(outline))
+  const document = sampleReport({}, { survey: survey(spots) })
+  await writeReport(document, (hash) => (hash === sha256 ? Promise.resolve(picture) : samplePictureOf(hash)), join(folder, name))
+  const pdf = await readPdf(join(folder, name))
+  return { document, spots, pdf, text: (await pageTexts(pdf)).join(' ') }
+}
+
+describe('the corroded spots in a report', () => {
+  it('stand on the drawing by number, in a table with area, share, depth, grade and remedy, and each in full', async () => {
+    const { document, text, pdf } = await write({ by: 'finder', finder: 'rust 1', sensitivity: 0.5, strokes: [] }, 'found.pdf')
+    expect(reportDocumentSchema.safeParse(JSON.parse(JSON.stringify(document))).success).toBe(true)
+    const { corrosion } = document
+    expect(corrosion?.table.rows.map((row) => row[0]?.text)).toEqual(['1', '2'])
+    expect(corrosion?.figure.drawing.places.map(({ id }) => id)).toEqual(['spot 1', 'spot 2'])
+    for (const cell of corrosion?.table.rows.flat() ?? []) expect(text).toContain(cell.text.split('\n')[0]?.split(' ').slice(0, 3).join(' ') ?? '')
+    for (const spot of corrosion?.spots ?? []) {
+      expect(text).toContain(spot.heading)
+      for (const { text: line } of spot.lines) expect(text).toContain(line.split(' ').slice(0, 6).join(' '))
+    }
+    for (const paragraph of corrosion?.method ?? []) expect(text).toContain(paragraph.split(' ').slice(0, 6).join(' '))
+    expect(text).toMatch(/Rp \d/)
+    expect(text).not.toMatch(/\{\w+\}|undefined|NaN/)
+    expect((await pdf.getOutline()).map(({ title }) => title)).toContain('Corroded spots')
+  }, 90_000)
+
+  it('show the photograph they were measured on as a marked copy with its area and how sure it is', async () => {
+    const { document, text } = await write({ by: 'polygon', points: [[200, 150], [500, 150], [500, 420], [200, 420]] }, 'outlined.pdf')
+    const [first, second] = document.corrosion?.spots ?? []
+    expect(first?.picture?.caption).toMatch(/give or take .*Outlined by hand/)
+    expect(second?.picture).toBeUndefined()
+    expect(text).toContain('the original is untouched')
+    expect(text).not.toContain(document.labels.missingPicture)
+  }, 90_000)
+
+  it('are left out where none was recorded', () => {
+    expect(sampleReport({}, { survey: survey([]) }).corrosion).toBeUndefined()
+  })
+})
