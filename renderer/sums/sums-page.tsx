@@ -1,4 +1,4 @@
-import { useDeferredValue, useMemo } from 'react'
+import { memo, useDeferredValue, useMemo } from 'react'
 import { Button as AriaButton } from 'react-aria-components'
 import { Link } from 'wouter'
 import { sumsOf } from '../../shared-logic/sums/sums'
@@ -59,12 +59,13 @@ const Keeping = ({ sheet: { keeping, fields: { held }, undo } }: { readonly shee
 }
 
 /** By which margins all this is judged, and the way to set others. */
-const Margins = ({ wanted }: { readonly wanted: SumsSettings }) => {
+const Margins = memo(({ wanted }: { readonly wanted: SumsSettings }) => {
   const { sums: said } = useWords().screens
   const { ruleBook, units } = useSettings()
   const { passFrom, passTo } = bandsOf(wanted, ruleBook)
   return <p className={style.margins}>{say(said.judgedBy, { reserve: measured('ratio', wanted.reserve), from: measured('ratio', passFrom), to: measured('ratio', passTo) }, units)} <Link to="/settings" className={style.jump ?? ''}>{said.toMargins}</Link></p>
-}
+})
+Margins.displayName = 'Margins'
 
 const SumsSheet = ({ row, today }: { readonly row: RigRow; readonly today: string }) => {
   const words = useWords()
