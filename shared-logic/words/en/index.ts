@@ -7,6 +7,7 @@ import { fields } from './fields'
 import { refusals } from './refusals'
 import { reportWords } from './report'
 import { corrosionScreenWords } from './screens/corrosion'
+import { measuringWords } from './screens/measuring'
 import { reportPageWords } from './screens/report-page'
 import { rigWords } from './screens/rig'
 import { settingsWords } from './screens/settings'
@@ -31,6 +32,6 @@ export const en = {
   corrosion: corrosionWords,
   commandLine,
   doors: doorWords,
-  screens: { yard: yardWords, rig: rigWords, survey: surveyWords, sums: sumsScreenWords, reportPage: reportPageWords, corrosion: corrosionScreenWords, settings: settingsWords, shell: shellWords },
+  screens: { yard: yardWords, rig: rigWords, survey: surveyWords, measuring: measuringWords, sums: sumsScreenWords, reportPage: reportPageWords, corrosion: corrosionScreenWords, settings: settingsWords, shell: shellWords },
 }
 export type Words = typeof en

@@ -1,0 +1,60 @@
+import { useRef, useState, type KeyboardEvent, type PointerEvent } from 'react'
+import type { PixelPoint } from '../../shared-logic/measuring/measurement'
+import style from './stage.module.css'
+
+export const arrowWays: Readonly<Record<string, PixelPoint>> = { ArrowLeft: [-1, 0], ArrowRight: [1, 0], ArrowUp: [0, -1], ArrowDown: [0, 1] }
+
+interface HandleProps {
+  readonly label: string
+  readonly number: number
+  /** Where it stands in the frame, px. */
+  readonly at: PixelPoint
+  /** Dragged so far from where it was taken hold of, px of the frame; `isTouch` under a finger. */
+  readonly onDrag: (byX: number, byY: number, isTouch: boolean) => void
+  readonly onGrab: () => void
+  readonly onLetGo: () => void
+  readonly onStep: (way: PixelPoint, isLarge: boolean) => void
+  readonly onRemove: () => void
+}
+
+/** One point on the picture: dragged by mouse or finger, moved by arrow keys, taken away by Delete. */
+export const Handle = ({ label, number, at, onDrag, onGrab, onLetGo, onStep, onRemove }: HandleProps) => {
+  const from = useRef<PixelPoint>(undefined)
+  const [isHeld, setHeld] = useState(false)
+  const grab = (event: PointerEvent<HTMLButtonElement>): void => {
+    if (event.button !== 0) return
+    event.stopPropagation()
+    event.currentTarget.setPointerCapture?.(event.pointerId)
+    from.current = [event.clientX, event.clientY]
+    setHeld(true)
+    onGrab()
+  }
+  const drag = (event: PointerEvent<HTMLButtonElement>): void => {
+    if (from.current === undefined) return
+    event.stopPropagation()
+    onDrag(event.clientX - from.current[0], event.clientY - from.current[1], event.pointerType === 'touch')
+  }
+  const letGo = (event: PointerEvent<HTMLButtonElement>): void => {
+    if (from.current === undefined) return
+    event.stopPropagation()
+    from.current = undefined
+    setHeld(false)
+    onLetGo()
+  }
+  const strike = (event: KeyboardEvent<HTMLButtonElement>): void => {
+    const way = arrowWays[event.key]
+    if (way !== undefined) onStep(way, event.shiftKey)
+    else if (event.key === 'Delete' || event.key === 'Backspace') onRemove()
+    else return
+    event.preventDefault()
+    event.stopPropagation()
+  }
+  return (
+    <button
+      type="button" className={style.handle} style={{ left: at[0], top: at[1] }} aria-label={label} data-held={isHeld}
+      onPointerDown={grab} onPointerMove={drag} onPointerUp={letGo} onPointerCancel={letGo} onKeyDown={strike}
+    >
+      <span aria-hidden="true">{number}</span>
+    </button>
+  )
+}

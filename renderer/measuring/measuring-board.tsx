@@ -1,0 +1,77 @@
+import { useCallback, useRef, useState, type ReactNode } from 'react'
+import { photographAddress } from '../../shared-logic/contract/contract'
+import type { MeasuredArea, Measurement } from '../../shared-logic/measuring/measurement'
+import type { Photograph } from '../../shared-logic/survey/records'
+import { say } from '../../shared-logic/words/say'
+import { Button } from '../parts/button'
+import { ConfirmDialog } from '../parts/dialog'
+import { useUnits } from '../parts/use-settings'
+import { useWords } from '../parts/use-words'
+import { boardOf, emptyBoard, type Board } from './board'
+import { begun, type History } from './history'
+import layout from './measuring.module.css'
+import { Sheet } from './sheet'
+import { browserEngine, type Engine } from './use-computing'
+import { Workbench } from './workbench'
+
+interface MeasuringBoardProps {
+  /** Those of the check first, then the survey's others. */
+  readonly photographs: readonly Photograph[]
+  readonly measurement: Measurement | undefined
+  readonly onFiles: (files: readonly File[]) => void
+  /** How the taking in of added photographs goes. */
+  readonly news: ReactNode
+  readonly gradeOf: (result: MeasuredArea) => ReactNode
+  readonly onKeep: (measurement: Measurement) => void
+  readonly onClose: () => void
+  readonly engine?: Engine
+}
+
+const firstBoard = (sha256: string, measurement: Measurement | undefined): History<Board> => begun(measurement?.sha256 === sha256 ? boardOf(measurement) : emptyBoard)
+
+/** A corroded spot measured on one of the survey's photographs. */
+export const MeasuringBoard = ({ photographs, measurement, onFiles, news, gradeOf, onKeep, onClose, engine = browserEngine }: MeasuringBoardProps) => {
+  const said = useWords().screens.measuring
+  const units = useUnits()
+  const picker = useRef<HTMLInputElement>(null)
+  const [chosen, setChosen] = useState(measurement?.sha256)
+  const [boards, setBoards] = useState<Readonly<Record<string, History<Board>>>>({})
+  const [measured, setMeasured] = useState<Measurement>()
+  const [isLeaving, setLeaving] = useState(false)
+  const photograph = photographs.find(({ sha256 }) => sha256 === chosen) ?? photographs[0]
+  const sha256 = photograph?.sha256 ?? ''
+  const history = boards[sha256] ?? firstBoard(sha256, measurement)
+  const change = useCallback(
+    (how: (history: History<Board>) => History<Board>) => setBoards((before) => ({ ...before, [sha256]: how(before[sha256] ?? firstBoard(sha256, measurement)) })),
+    [sha256, measurement],
+  )
+  const leave = (): void => {
+    if (Object.values(boards).some(({ past }) => past.length > 0)) setLeaving(true)
+    else onClose()
+  }
+  const strip = (
+    <div className={layout.strip} role="group" aria-label={said.photographs}>
+      {photographs.map((each, index) => (
+        <button key={each.id} type="button" className={layout.choice} aria-pressed={each === photograph} aria-label={say(said.choose, { name: each.caption === '' ? say(said.name, { number: index + 1 }, units) : each.caption }, units)} onClick={() => setChosen(each.sha256)}>
+          <img src={photographAddress(each.sha256, 'small')} alt="" />
+        </button>
+      ))}
+      <Button onPress={() => picker.current?.click()}>{said.add}</Button>
+      <input ref={picker} type="file" accept="image/*" multiple hidden onChange={(event) => { onFiles([...(event.currentTarget.files ?? [])]); event.currentTarget.value = '' }} />
+      {news}
+    </div>
+  )
+  return (
+    <Sheet
+      title={said.title} onClose={leave}
+      actions={<><Button onPress={leave}>{said.cancel}</Button><Button kind="primary" isDisabled={measured === undefined} onPress={() => { if (measured) onKeep(measured) }}>{said.keep}</Button></>}
+    >
+      {photograph === undefined
+        ? <div className={layout.left}><p>{said.none}</p>{strip}</div>
+        : <Workbench key={sha256} picture={{ ...photograph, src: photographAddress(sha256, 'large') }} history={history} onHistory={change} onMeasured={setMeasured} gradeOf={gradeOf} engine={engine} above={strip} />}
+      <ConfirmDialog title={said.discardTitle} isOpen={isLeaving} confirmLabel={said.discard} cancelLabel={said.stay} onConfirm={onClose} onCancel={() => setLeaving(false)}>
+        <p>{said.discardText}</p>
+      </ConfirmDialog>
+    </Sheet>
+  )
+}

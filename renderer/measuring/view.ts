@@ -1,0 +1,51 @@
+import type { PixelPoint } from '../../shared-logic/measuring/measurement'
+import type { PictureSize } from '../../shared-logic/measuring/picture-size'
+import { originalPxPerWorkingPx } from '../../shared-logic/measuring/picture-size'
+
+/** How the picture lies in its frame: px of the frame to one px of the original, and where its top left corner stands. */
+export interface View {
+  readonly scale: number
+  readonly left: number
+  readonly top: number
+}
+
+export interface FrameSize {
+  readonly width: number
+  readonly height: number
+}
+
+/** Px of the frame to one px of the preview, at the closest. */
+const closest = 8
+
+const fitScale = ({ width, height }: FrameSize, { widthPx, heightPx }: PictureSize): number => Math.min(width / widthPx, height / heightPx)
+
+/** The whole picture, in the middle. */
+export const fitted = (frame: FrameSize, size: PictureSize): View => {
+  const scale = fitScale(frame, size)
+  return { scale, left: (frame.width - size.widthPx * scale) / 2, top: (frame.height - size.heightPx * scale) / 2 }
+}
+
+const held = (at: number, long: number, frame: number): number => (long <= frame ? (frame - long) / 2 : Math.min(0, Math.max(frame - long, at)))
+
+/** Keeps the picture in its frame: nothing beside it while it is larger, in the middle while it is smaller. */
+const settled = ({ scale, left, top }: View, frame: FrameSize, size: PictureSize): View => ({ scale, left: held(left, size.widthPx * scale, frame.width), top: held(top, size.heightPx * scale, frame.height) })
+
+/** Closer or further by a factor, what lies under `at` (px of the frame) staying there. */
+export const zoomed = (view: View, by: number, at: PixelPoint, frame: FrameSize, size: PictureSize): View => {
+  const scale = Math.min(Math.max(view.scale * by, fitScale(frame, size)), Math.max(closest / originalPxPerWorkingPx(size), fitScale(frame, size)))
+  const factor = scale / view.scale
+  return settled({ scale, left: at[0] - (at[0] - view.left) * factor, top: at[1] - (at[1] - view.top) * factor }, frame, size)
+}
+
+export const panned = (view: View, byX: number, byY: number, frame: FrameSize, size: PictureSize): View => settled({ ...view, left: view.left + byX, top: view.top + byY }, frame, size)
+
+export const toFrame = ({ scale, left, top }: View, [x, y]: PixelPoint): PixelPoint => [x * scale + left, y * scale + top]
+export const toPicture = ({ scale, left, top }: View, [x, y]: PixelPoint): PixelPoint => [(x - left) / scale, (y - top) / scale]
+
+/** Moves the picture so that a point of it is well inside the frame. */
+export const brought = (view: View, point: PixelPoint, frame: FrameSize, size: PictureSize): View => {
+  const [x, y] = toFrame(view, point)
+  const [roomX, roomY] = [Math.min(48, frame.width / 4), Math.min(48, frame.height / 4)]
+  const over = (at: number, room: number, long: number): number => (at < room ? room - at : at > long - room ? long - room - at : 0)
+  return panned(view, over(x, roomX, frame.width), over(y, roomY, frame.height), frame, size)
+}

@@ -1,0 +1,54 @@
+import { Refusal } from '../../shared-logic/contract/refusal'
+import type { Pixels } from '../../shared-logic/measuring/pixels'
+import type { FromWorker, ToWorker } from './messages'
+import { pictureWork, type PictureWork } from './picture-work'
+
+type Wish = Extract<ToWorker, { kind: 'measure' }>
+
+/** Lets messages that came meanwhile be heard. */
+const pause = (): Promise<void> => new Promise((resolve) => { setTimeout(resolve) })
+
+/**
+ * Answers wishes one at a time and only the newest: first the outline, then, if none came meanwhile, the area.
+ * Runs in the worker; `tell` is how it answers, `read` how a picture becomes pixels.
+ */
+export const workerDesk = (tell: (message: FromWorker) => void, read: (bitmap: ImageBitmap) => Pixels): ((message: ToWorker) => void) => {
+  let work: PictureWork | undefined
+  let newest: Wish | undefined
+  let isBusy = false
+
+  const answer = async (wish: Wish, on: PictureWork): Promise<void> => {
+    const { turn, given, isScaled } = wish
+    if (on.isSlow(given)) {
+      tell({ kind: 'looking', turn })
+      await pause()
+      if (newest !== wish) return
+    }
+    tell({ kind: 'outlined', turn, outline: on.outline(given) })
+    await pause()
+    if (newest === wish) tell({ kind: 'measured', turn, result: isScaled ? on.measure(given) : undefined })
+  }
+  const goOn = async (): Promise<void> => {
+    if (isBusy) return
+    isBusy = true
+    let done: Wish | undefined
+    while (newest !== undefined && newest !== done && work !== undefined) {
+      done = newest
+      try {
+        await answer(done, work)
+      } catch (error) {
+        if (!(error instanceof Refusal)) throw error
+        tell({ kind: 'refused', turn: done.turn, refusal: error.data })
+      }
+    }
+    isBusy = false
+  }
+  return (message) => {
+    if (message.kind === 'picture') {
+      work = pictureWork(read(message.bitmap))
+      message.bitmap.close()
+    } else newest = message
+    // Thrown outside the promise, so that whoever started the worker hears of it.
+    goOn().catch((error: unknown) => { setTimeout(() => { throw error }) })
+  }
+}
