@@ -7,7 +7,7 @@ import { type MemberShape } from './member'
 import { laidTile, noiseAt, noiseOf } from './noise'
 import { type DecoyKind, decoyKinds } from './plan'
 import { boxOf, placeOn } from './rust'
-import { brushed, softNoise } from './tiles'
+import { brushed, grainNoise, outlineNoise, softNoise } from './tiles'
 import { through, type View } from './view'
 
 /** A thing that looks like rust and is none: how far inside it a point of the plane lies, mm, and how it looks there. */
@@ -41,15 +41,15 @@ function bunkAt(place: PixelPoint, acrossMm: number, chance: Chance): (x: number
 const carpet: Maker = (place, acrossMm, chance) => {
   const base = chance.pick(things.carpet)
   const pitch = (2 * Math.PI) / chance.between(2.2, 3.6)
-  const tuft = noiseOf(chance, 4)
+  const tuft = noiseOf(chance, 1.8, grainNoise)
   const worn = noiseOf(chance, 60, softNoise)
   return {
     reachMm: 9e3,
     inside: bunkAt(place, acrossMm, chance),
     paint: (x, y, into) => {
-      const bend = 0.5 * noiseAt(tuft, x, y)
+      const bend = 0.35 * noiseAt(tuft, x, y)
       const weave = Math.sin(x * pitch + bend) * Math.sin(y * pitch + bend)
-      dye(into, base, Math.max(0.3, 0.82 + 0.2 * weave + 0.13 * noiseAt(tuft, x, y) + 0.05 * noiseAt(worn, x, y)), 0)
+      dye(into, base, Math.max(0.3, 0.82 + 0.2 * weave + 0.1 * noiseAt(tuft, x, y) + 0.05 * noiseAt(worn, x, y)), 0)
     },
   }
 }
@@ -116,8 +116,8 @@ const leaf: Maker = (place, acrossMm, chance) => {
 const mud: Maker = (place, acrossMm, chance) => {
   const base = chance.pick(things.mud)
   const radius = acrossMm * chance.between(0.05, 0.12)
-  const ragged = noiseOf(chance, radius)
-  const fine = noiseOf(chance, 3)
+  const ragged = noiseOf(chance, radius, outlineNoise[0])
+  const fine = noiseOf(chance, 3, grainNoise)
   return {
     reachMm: radius * 2.2,
     inside: (x, y) => radius * (1 - Math.sqrt((x - place[0]) ** 2 + (y - place[1]) ** 2) / radius + 0.3 * noiseAt(ragged, x, y)),

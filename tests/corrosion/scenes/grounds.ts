@@ -3,7 +3,7 @@ import { type Chance } from './chance'
 import { aluminium, type Colour, paints, zinc } from './colours'
 import { laidTile, noiseOf, noisePlane } from './noise'
 import { type Ground } from './plan'
-import { brushed, softNoise, spangles } from './tiles'
+import { brushed, grainNoise, softNoise, spangles } from './tiles'
 
 /** Red, green, blue and gloss of a surface at a pixel; written into `into`, so that nothing is allocated a pixel. */
 export type Surface = (at: number, into: Float64Array) => void
@@ -35,7 +35,7 @@ function zincSurface(canvas: Canvas, chance: Chance, bright: boolean): Surface {
   const shades = noisePlane(canvas, crystal)
   const seams = noisePlane(canvas, { ...crystal, tile: spangles.inside })
   const cloud = noisePlane(canvas, noiseOf(chance, 60, softNoise))
-  const fine = noisePlane(canvas, noiseOf(chance, 3))
+  const fine = noisePlane(canvas, noiseOf(chance, 3, grainNoise))
   const product = whiteProduct(canvas, chance, chance.between(15, 50))
   const productFrom = chance.happens(0.45) ? chance.between(0.7, 1.6) : 9
   return (at, into) => {
@@ -52,7 +52,7 @@ function paintSurface(canvas: Canvas, chance: Chance, shades: readonly Colour[])
   const base = chance.pick(shades)
   const age = chance.next()
   const chalk = noisePlane(canvas, noiseOf(chance, 80, softNoise))
-  const peel = noisePlane(canvas, noiseOf(chance, 4, softNoise))
+  const peel = noisePlane(canvas, noiseOf(chance, 4, grainNoise))
   const scuff = noisePlane(canvas, noiseOf(chance, 25))
   const scratches = noisePlane(canvas, laidTile(chance, brushed, 1.6, 7))
   const dust = chance.between(0, 0.1)

@@ -68,7 +68,9 @@ function wetCanvas(canvas: Canvas, mirrored: Float32Array, chance: Chance): void
     soak(canvas.red, at, water)
     soak(canvas.green, at, water)
     soak(canvas.blue, at, water)
-    mirrored[at] = (mirrored[at] ?? 0) + water * (0.02 + 0.5 * ramp(1.5, 2.6, ripple[at] ?? 0))
+    // Rust soaks it up: no film stands on it to mirror the sky.
+    const standing = water * (1 - 0.85 * (canvas.rust[at] ?? 0))
+    mirrored[at] = (mirrored[at] ?? 0) + standing * (0.02 + 0.5 * ramp(1.5, 2.6, ripple[at] ?? 0))
   }
 }
 

@@ -1,5 +1,5 @@
 import { type Chance } from './chance'
-import { fractals, lumpTexels, readTile, type Tile } from './tiles'
+import { mottleNoise, type NoiseTile, readTile, type Tile } from './tiles'
 
 /** A tile laid over a plane: which texel lies at which point, mm. */
 export interface Noise {
@@ -16,10 +16,10 @@ export interface Noise {
 export interface Points { readonly xMm: Float32Array, readonly yMm: Float32Array }
 
 /** Noise with lumps `lumpMm` wide, turned and shifted by chance. */
-export function noiseOf(chance: Chance, lumpMm: number, tile: Tile = chance.pick(fractals)): Noise {
+export function noiseOf(chance: Chance, lumpMm: number, tile: NoiseTile = mottleNoise): Noise {
   const angle = chance.between(0, 2 * Math.PI)
-  const cos = (Math.cos(angle) * lumpTexels) / lumpMm
-  const sin = (Math.sin(angle) * lumpTexels) / lumpMm
+  const cos = (Math.cos(angle) * tile.lumpTexels) / lumpMm
+  const sin = (Math.sin(angle) * tile.lumpTexels) / lumpMm
   return { tile, acrossX: cos, acrossY: -sin, downX: sin, downY: cos, shiftX: chance.between(0, 512), shiftY: chance.between(0, 512) }
 }
 

@@ -5,6 +5,7 @@ import { rustColours, stainColour } from './colours'
 import { insideFaceMm, type MemberShape } from './member'
 import { type Noise, noiseAt, noiseOf } from './noise'
 import { decoyKinds, type RustPattern } from './plan'
+import { grainNoise, outlineNoise } from './tiles'
 import { through, type View } from './view'
 
 interface Blot { readonly x: number, readonly y: number, readonly radiusMm: number, readonly aspect: number }
@@ -46,8 +47,8 @@ function blotsOf(pattern: RustPattern, canvas: Canvas, view: View, shape: Member
 function heightsOf(canvas: Canvas, view: View, shape: MemberShape, pattern: RustPattern, blots: readonly Blot[], chance: Chance): Float32Array {
   const heights = new Float32Array(canvas.rust.length).fill(-1e3)
   for (const blot of blots) {
-    const ragged = noiseOf(chance, blot.radiusMm * 1.3)
-    const strength = chance.between(0.16, 0.3)
+    const ragged = noiseOf(chance, blot.radiusMm * 1.3, chance.pick(outlineNoise))
+    const strength = chance.between(0.2, 0.38)
     const [fromColumn, toColumn, fromRow, toRow] = boxOf(canvas, view, blot.x, blot.y, blot.radiusMm * 2.4)
     for (let row = fromRow; row < toRow; row += 1) raiseRow(canvas, heights, blot, ragged, strength, row * canvas.widthPx + fromColumn, row * canvas.widthPx + toColumn)
   }
@@ -98,7 +99,7 @@ function coverRow(canvas: Canvas, heights: Float32Array, shape: MemberShape, edg
 
 function paintRust(canvas: Canvas, heights: Float32Array, chance: Chance): void {
   const mottle = noiseOf(chance, chance.between(12, 40) * canvas.mmPerPx)
-  const grain = noiseOf(chance, 5 * canvas.mmPerPx)
+  const grain = noiseOf(chance, 5 * canvas.mmPerPx, grainNoise)
   const patch = noiseOf(chance, 120 * canvas.mmPerPx)
   const age = chance.between(0.3, 0.85)
   const last = rustColours.length - 1.001

@@ -36,17 +36,35 @@ function standardized(data: Float32Array): Float32Array {
   return data
 }
 
-function addOctave(data: Float32Array, side: number, cells: number, strength: number, chance: Chance): void {
-  const lattice: Tile = { side: cells, data: Float32Array.from({ length: cells * cells }, () => chance.between(-1, 1)) }
-  const step = cells / side
-  const eased = Float64Array.from({ length: side }, (_, i) => {
-    const whole = Math.floor(i * step)
-    const part = i * step - whole
-    return whole + part * part * (3 - 2 * part)
-  })
-  for (let y = 0; y < side; y += 1) {
-    for (let x = 0; x < side; x += 1) data[y * side + x] = (data[y * side + x] ?? 0) + strength * readTile(lattice, eased[x] ?? 0, eased[y] ?? 0)
+/** Weights of the four lattice points round each texel (uniform cubic B-spline): no grid shows through, as it does where one smooths between neighbours alone. */
+function splineWeights(side: number, cells: number): Float64Array {
+  const weights = new Float64Array(side * 4)
+  for (let at = 0; at < side; at += 1) {
+    const t = ((at * cells) / side) % 1
+    weights.set([(1 - t) ** 3 / 6, (3 * t ** 3 - 6 * t ** 2 + 4) / 6, (-3 * t ** 3 + 3 * t ** 2 + 3 * t + 1) / 6, t ** 3 / 6], at * 4)
   }
+  return weights
+}
+
+/** Draws `rows` rows of `cells` values out to `side` values each and turns the result on its side: twice does both directions. */
+function drawnOut(values: Float32Array, rows: number, cells: number, side: number, weights: Float64Array): Float32Array {
+  const out = new Float32Array(rows * side)
+  for (let at = 0; at < out.length; at += 1) {
+    const place = Math.floor(at / rows)
+    const row = (at % rows) * cells
+    const first = Math.floor((place * cells) / side) + cells - 1
+    let sum = 0
+    for (let k = 0; k < 4; k += 1) sum += (values[row + ((first + k) % cells)] ?? 0) * (weights[place * 4 + k] ?? 0)
+    out[at] = sum
+  }
+  return out
+}
+
+function addOctave(data: Float32Array, side: number, cells: number, strength: number, chance: Chance): void {
+  const lattice = Float32Array.from({ length: cells * cells }, () => chance.between(-1, 1))
+  const weights = splineWeights(side, cells)
+  const octave = drawnOut(drawnOut(lattice, cells, cells, side, weights), side, cells, side, weights)
+  for (let at = 0; at < data.length; at += 1) data[at] = (data[at] ?? 0) + strength * (octave[at] ?? 0)
 }
 
 /** Fractal noise: `firstCells` lumps across in the coarsest of its octaves, each finer one `gain` as strong as the one before. */
@@ -114,10 +132,18 @@ function nearestCell(seeds: Float64Array, across: number, x: number, y: number):
   return { shade, seamDistance: second - first }
 }
 
-/** Made once for all scenes. Side 512: 4 coarsest lumps across, so one lump is 128 texels wide. */
-export const lumpTexels = 128
-export const fractals = [fractalTile(11, 512, 4, 0.62), fractalTile(12, 512, 4, 0.55), fractalTile(13, 512, 4, 0.7)] as const
-export const softNoise = fractalTile(14, 512, 4, 0.35)
+/** Noise whose coarsest lumps are `lumpTexels` wide; it repeats after as many lumps as fit its side. */
+export interface NoiseTile extends Tile { readonly lumpTexels: number }
+
+const noiseTile = (seed: number, lumps: number, gain: number): NoiseTile => ({ ...fractalTile(seed, 512, lumps, gain), lumpTexels: 512 / lumps })
+
+// Made once for all scenes.
+/** For the outline of one blot, a lump or two across: the finest detail, but it repeats after four lumps. */
+export const outlineNoise = [noiseTile(11, 4, 0.62), noiseTile(12, 4, 0.55), noiseTile(13, 4, 0.7)] as const
+export const mottleNoise = noiseTile(18, 16, 0.6)
+/** For what is a few pixels wide and must not show its repeat over a whole picture. */
+export const grainNoise = noiseTile(19, 128, 0.7)
+export const softNoise = noiseTile(14, 16, 0.35)
 export const brushed = streakTile(15, 512, 96)
 export const spangles = cellTiles(16, 512, 32)
 export const pebbles = cellTiles(17, 512, 32)
