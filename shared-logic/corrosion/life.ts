@@ -71,8 +71,11 @@ export type CoatingLife =
       readonly sources: readonly Source[]
     }
 
+/** Zinc at which it is coated again in time. Common practice, no source. */
+export const lifeReserveM = 20 * µm
+
 /** Common practice: a span of a year or more, and a loss above what a gauge errs by. */
-const trust = { spanYears: 1, gaugeErrorM: 5 * µm, reserveM: 20 * µm } as const
+const trust = { spanYears: 1, gaugeErrorM: 5 * µm } as const
 
 const lifeSources = {
   table: [
@@ -128,7 +131,7 @@ export const lifeObserved = (series: readonly DatedReadings[]): LifeObserved | u
   const slowM = (lossM - trust.gaugeErrorM) / spanYears
   const lowestM = lowestOf(last.readingsM)
   const yearsKeeping = (keepM: number): YearsRange => ({ leastYears: yearsLeftEvenly(fastM, lowestM, keepM), mostYears: yearsLeftEvenly(slowM, lowestM, keepM) })
-  return { ...base, rateM, years: yearsKeeping(0), untilReserve: yearsKeeping(trust.reserveM), asIn: classOfLoss('zinc', rateM / µm) ?? 'worse than the table' }
+  return { ...base, rateM, years: yearsKeeping(0), untilReserve: yearsKeeping(lifeReserveM), asIn: classOfLoss('zinc', rateM / µm) ?? 'worse than the table' }
 }
 
 const tableFor = (lowestM: number, isDipped: boolean, setting: LifeSetting): { readonly table?: LifeByTable; readonly waits: readonly LifeNeed[] } => {
