@@ -44,12 +44,19 @@ const dragOnce = async (page: Page): Promise<Frames> => {
   await page.mouse.move(x, y)
   await page.mouse.down()
   const watched = await watchFrames(page)
+  // Straight to the browser: Playwright's own mouse looks for a drag and drop in the page before and after each movement.
+  const browser = await page.context().newCDPSession(page)
+  // As from a hand: the next movement does not wait until the window is done with the last.
+  const sent: Promise<unknown>[] = []
   const began = performance.now()
   for (let ms = 0; ms < dragMs; ms = performance.now() - began) {
-    await page.mouse.move(x + Math.sin((ms / swing.ms) * 2 * Math.PI) * swing.share * track.width, y)
+    const toX = x + Math.sin((ms / swing.ms) * 2 * Math.PI) * swing.share * track.width
+    sent.push(browser.send('Input.dispatchMouseEvent', { type: 'mouseMoved', x: toX, y, button: 'left', buttons: 1 }))
     await wait(mouseEveryMs)
   }
+  await Promise.all(sent)
   const frames = await watched.evaluate((noted) => [...noted])
+  await browser.detach()
   await page.mouse.move(x, y)
   await page.mouse.up()
   const pairs = frames.slice(1).map((frame, index) => ({ ms: frame.ms - (frames[index]?.ms ?? Number.NaN), isNew: frame.said !== frames[index]?.said }))
