@@ -21,7 +21,7 @@ const endings: readonly (readonly [string, Quantity])[] = [['Kg', 'mass'], ['M2'
 const sayLimit = (path: Issue['path'], limit: number): string | number => {
   const name = String(path.at(-1) ?? '')
   const quantity = endings.find(([ending]) => name.endsWith(ending))?.[1]
-  return quantity === undefined ? limit : `${formatQuantity(quantity, limit, 'metric')} (${formatQuantity(quantity, limit, 'us')})`
+  return quantity === undefined ? limit : `${formatQuantity(quantity, limit, 'metric', 'fine')} (${formatQuantity(quantity, limit, 'us', 'fine')})`
 }
 
 const typeCodes: Readonly<Record<string, string>> = {

@@ -13,7 +13,7 @@ import { classNames } from '../parts/class-names'
 import { LeaveGuard } from '../parts/leave-guard'
 import { Page } from '../parts/page'
 import { Waiting } from '../parts/progress'
-import { RefusalNotice } from '../parts/refusal-notice'
+import { LoadProblem, isGone } from '../parts/load-problem'
 import { useSettings } from '../parts/use-settings'
 import { useWords } from '../parts/use-words'
 import { BalancePart } from './balance-part'
@@ -103,8 +103,8 @@ export const SumsPage = ({ rigId }: { readonly rigId: string }) => {
   if (row.data && about.data) return <SumsSheet row={row.data} today={about.data.today} />
   const error = row.error ?? about.error
   return (
-    <Page title={row.error ? words.gone : shell.programName} isTitleHidden={!row.error}>
-      {error ? <RefusalNotice error={error} onRetry={() => { void row.refetch(); void about.refetch() }} /> : <Waiting />}
+    <Page title={row.error ? (isGone(row.error) ? words.gone : words.notOpened) : shell.programName} isTitleHidden={!row.error}>
+      {error ? <LoadProblem error={error} onRetry={() => { void row.refetch(); void about.refetch() }} /> : <Waiting />}
     </Page>
   )
 }

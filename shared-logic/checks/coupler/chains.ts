@@ -71,7 +71,7 @@ export const couplerChainChecks: readonly Check[] = [
     outcomes: {
       'each holds': passed,
       'limit holds': passed,
-      'together only': failed('before next trip'),
+      'together only': advisory('before next trip'),
       'too weak': failed('before it is towed'),
       'limit below need': advisory('before next trip'),
       'strength unknown': advisory('before next trip'),
