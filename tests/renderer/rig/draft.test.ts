@@ -18,7 +18,7 @@ const whole: Rig = {
     massKg: 520, maximumMassKg: 2720, axleRatingKg: 1590, lengthM: 7.6, widthM: 2.5, ballToAxleM: 5.1, axleCount: 2, suspension: 'leaf springs', hubLubrication: 'oil bath',
     brakes: 'surge', brakeForm: 'disc', brakedAxleCount: 2, coupler: 'class 3', ballDiameterM: 0.0508,
     tyre: { size: 'ST205/75R14', loadIndex: 100, speedSymbol: 'M', loadRange: 'C', placardPressurePa: 344_738 },
-    spareWheel: true, supports: 'bunks', winch: 'hand, strap', lamps: 'LED', plug: '5 flat', jack: false,
+    spareWheel: true, supports: 'bunks', winch: 'hand, strap', lamps: 'LED', plug: '5 flat', jack: false, exposure: 'coast',
   },
   boat: {
     name: 'Mergus', maker: 'Lowfold', model: '21', builtYear: 2016, hullIdentificationNumber: 'ABC45678G586', hull: 'glass fibre', lengthM: 6.4, beamM: 2.4, dryMassKg: 1350,
