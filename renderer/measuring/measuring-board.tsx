@@ -50,7 +50,7 @@ export const MeasuringBoard = ({ photographs, measurement, onFiles, news, gradeO
     else onClose()
   }
   const strip = (
-    <div className={layout.strip} role="group" aria-label={said.photographs}>
+    <fieldset className={layout.strip} aria-label={said.photographs}>
       {photographs.map((each, index) => (
         <button key={each.id} type="button" className={layout.choice} aria-pressed={each === photograph} aria-label={say(said.choose, { name: each.caption === '' ? say(said.name, { number: index + 1 }, units) : each.caption }, units)} onClick={() => setChosen(each.sha256)}>
           <img src={photographAddress(each.sha256, 'small')} alt="" />
@@ -59,7 +59,7 @@ export const MeasuringBoard = ({ photographs, measurement, onFiles, news, gradeO
       <Button onPress={() => picker.current?.click()}>{said.add}</Button>
       <input ref={picker} type="file" accept="image/*" multiple hidden onChange={(event) => { onFiles([...(event.currentTarget.files ?? [])]); event.currentTarget.value = '' }} />
       {news}
-    </div>
+    </fieldset>
   )
   return (
     <Sheet

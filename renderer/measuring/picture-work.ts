@@ -9,6 +9,8 @@ import { featuresOf, foundMasks, rustMask, type RustFeatures } from '../../share
 
 const pathOf = (rings: readonly (readonly PixelPoint[])[]): string => rings.map((ring) => `M${ring.map(([x, y]) => `${Math.round(x * 10) / 10} ${Math.round(y * 10) / 10}`).join('L')}Z`).join('')
 
+const faceKey = ({ face }: MeasurementGiven): string => JSON.stringify(face ?? null)
+
 /** The computing on one picture, in steps that each take a moment. What is dear and stays the same is kept from one wish to the next. */
 export interface PictureWork {
   /** Whether the next outline waits for the slow part. */
@@ -22,7 +24,6 @@ export interface PictureWork {
 export const pictureWork = (pixels: Pixels): PictureWork => {
   let kept: { readonly face: string; readonly features: RustFeatures } | undefined
   let isGrey: boolean | undefined
-  const faceKey = ({ face }: MeasurementGiven): string => JSON.stringify(face ?? null)
   const features = (given: MeasurementGiven): RustFeatures => {
     isGrey ??= colourless(pixels)
     if (isGrey) refuse('measure.no-colour')

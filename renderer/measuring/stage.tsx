@@ -33,6 +33,8 @@ interface StageProps {
 const zoomStep = 1.5
 const edgeReachPx = 9
 
+const where = ([x, y]: PixelPoint): { x: number; y: number } => ({ x: Math.round(x), y: Math.round(y) })
+
 /** The photograph with what was put on it: come closer, move it, put and drag points, paint. All of it by keys as well. */
 export const Stage = ({ src, size, board, outline, tool, onPut, onImage, onNoImage }: StageProps) => {
   const said = useWords().screens.measuring
@@ -73,7 +75,6 @@ export const Stage = ({ src, size, board, outline, tool, onPut, onImage, onNoIma
     onTap: tap,
     ...(tip && { onDown: (place: PixelPoint) => drawn.begin(at(place)), onMove: (place: PixelPoint) => drawn.go(at(place)), onUp: drawn.end, onCancel: drawn.cancel }),
   })
-  const where = ([x, y]: PixelPoint): { x: number; y: number } => ({ x: Math.round(x), y: Math.round(y) })
   const moveCross = ([x, y]: PixelPoint, isLarge: boolean): void => {
     const step = keyStep(size, isLarge)
     const next = onPicture([cross[0] + x * step, cross[1] + y * step], size)
@@ -118,11 +119,12 @@ export const Stage = ({ src, size, board, outline, tool, onPut, onImage, onNoIma
   )
   return (
     <div className={layout.board}>
-      {/* oxlint-disable-next-line jsx-a11y/no-noninteractive-element-interactions, jsx-a11y/prefer-tag-over-role -- a drawing surface of its own: what it takes is told beside it */}
+      {/* oxlint-disable jsx-a11y/no-noninteractive-tabindex, jsx-a11y/no-noninteractive-element-interactions -- a drawing surface of its own: what it takes is told beside it */}
       <div
         ref={frame} role="application" tabIndex={0} className={style.stage} data-moves={list !== undefined && !isPolygon && points.length >= (list === 'length' ? 2 : 4)}
         aria-label={said.stage} aria-describedby="measuring-help" onKeyDown={strike} {...touches}
       >
+        {/* oxlint-enable jsx-a11y/no-noninteractive-tabindex, jsx-a11y/no-noninteractive-element-interactions */}
         {shownImage}
         <Overlay board={board} outline={outline} stroke={drawn.stroke} view={view} frame={viewed.frame} crosshair={isCrossShown ? cross : undefined} />
         {points.map((point, index) => (

@@ -13,11 +13,9 @@ export interface Engine {
 
 export const browserEngine: Engine = { start: startWorker, bitmapOf: (image) => createImageBitmap(image) }
 
-type State = 'idle' | 'working' | 'looking' | 'stopped' | 'broken'
-
 export interface Computed {
-  readonly state: State
-  /** SVG path data of what counts as outlined, px of the original. */
+  readonly state: 'idle' | 'working' | 'looking' | 'stopped' | 'broken'
+  /** SVG path data of what counts as outlined, px of the original; the one before while the next is worked out. */
   readonly outline: string
   /** Of what stands on the board now; undefined while that is being worked out. */
   readonly result: MeasuredArea | undefined
@@ -28,39 +26,41 @@ export interface Computed {
   readonly restart: () => void
 }
 
-interface Known {
-  readonly state: State
+/** The last that was heard, and which wish it answers. */
+interface Heard {
+  readonly of: Wanted | undefined
   readonly outline: string
-  readonly result: MeasuredArea | undefined
-  readonly refusal: RefusalData | undefined
+  readonly last: FromWorker | undefined
 }
 
-const nothing: Known = { state: 'idle', outline: '', result: undefined, refusal: undefined }
+const outlineAfter = (before: string, message: FromWorker): string => {
+  if (message.kind === 'outlined') return message.outline
+  // What is wrong with an outline shows on it; a grey picture has none.
+  return message.kind === 'refused' && message.refusal.code === 'measure.no-colour' ? '' : before
+}
 
-const heard = (known: Known, message: FromWorker): Known => {
-  switch (message.kind) {
-    case 'looking': return { ...known, state: 'looking' }
-    case 'outlined': return { ...known, state: 'working', outline: message.outline }
-    case 'measured': return { ...known, state: 'idle', result: message.result, refusal: undefined }
-    // The outline stays to be seen: what is wrong with it shows there.
-    case 'refused': return { ...known, state: 'idle', result: undefined, refusal: message.refusal, ...(message.refusal.code === 'measure.no-colour' && { outline: '' }) }
-    default: return known
-  }
+const stateOf = (last: FromWorker | undefined): Computed['state'] => {
+  if (last?.kind === 'looking') return 'looking'
+  return last?.kind === 'measured' || last?.kind === 'refused' ? 'idle' : 'working'
 }
 
 /** Has what is on the board worked out beside the window. Answers to an older wish are not heard. */
 export const useComputing = (image: HTMLImageElement | undefined, wanted: Wanted | undefined, engine: Engine): Computed => {
-  const [known, setKnown] = useState<Known>(nothing)
-  const [start, setStart] = useState(0)
+  const [heard, setHeard] = useState<Heard>({ of: undefined, outline: '', last: undefined })
+  const [halted, setHalted] = useState<'stopped' | 'broken'>()
+  const [starts, setStarts] = useState(0)
   const [computing, setComputing] = useState<Computing>()
-  const turn = useRef(0)
+  const newest = useRef<{ readonly turn: number; readonly of: Wanted | undefined }>({ turn: 0, of: undefined })
 
   useEffect(() => {
     if (image === undefined) return undefined
     let started: Computing | undefined
     let isLeft = false
-    const fail = (): void => { if (!isLeft) setKnown((before) => ({ ...before, state: 'broken', result: undefined })) }
-    const hear = (message: FromWorker): void => { if (!isLeft && message.turn === turn.current) setKnown((before) => heard(before, message)) }
+    const fail = (): void => { if (!isLeft) setHalted('broken') }
+    const hear = (message: FromWorker): void => {
+      const { turn, of } = newest.current
+      if (!isLeft && message.turn === turn) setHeard((before) => ({ of, outline: outlineAfter(before.outline, message), last: message }))
+    }
     engine.bitmapOf(image).then((bitmap) => {
       if (isLeft) return
       started = engine.start(hear, fail)
@@ -72,27 +72,28 @@ export const useComputing = (image: HTMLImageElement | undefined, wanted: Wanted
       started?.end()
       setComputing(undefined)
     }
-  }, [image, engine, start])
+  }, [image, engine, starts])
 
   useEffect(() => {
-    turn.current += 1
-    if (wanted === undefined) setKnown((before) => ({ ...nothing, state: before.state === 'broken' ? 'broken' : 'idle' }))
-    else if (computing !== undefined) {
-      setKnown((before) => ({ ...before, state: 'working', result: undefined, refusal: undefined }))
-      computing.send({ kind: 'measure', turn: turn.current, ...wanted })
-    }
+    newest.current = { turn: newest.current.turn + 1, of: wanted }
+    if (wanted !== undefined) computing?.send({ kind: 'measure', turn: newest.current.turn, ...wanted })
   }, [wanted, computing])
 
+  const last = heard.of === wanted ? heard.last : undefined
   return {
-    ...known,
+    state: halted ?? (wanted === undefined ? 'idle' : stateOf(last)),
+    outline: wanted === undefined ? '' : heard.outline,
+    result: wanted !== undefined && last?.kind === 'measured' ? last.result : undefined,
+    refusal: wanted !== undefined && last?.kind === 'refused' ? last.refusal : undefined,
     stop: () => {
       computing?.end()
       setComputing(undefined)
-      setKnown((before) => ({ ...before, state: 'stopped' }))
+      setHalted('stopped')
     },
     restart: () => {
-      setKnown(nothing)
-      setStart((before) => before + 1)
+      setHalted(undefined)
+      setHeard({ of: undefined, outline: '', last: undefined })
+      setStarts((before) => before + 1)
     },
   }
 }

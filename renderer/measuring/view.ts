@@ -42,10 +42,12 @@ export const panned = (view: View, byX: number, byY: number, frame: FrameSize, s
 export const toFrame = ({ scale, left, top }: View, [x, y]: PixelPoint): PixelPoint => [x * scale + left, y * scale + top]
 export const toPicture = ({ scale, left, top }: View, [x, y]: PixelPoint): PixelPoint => [(x - left) / scale, (y - top) / scale]
 
+/** How far a place has to move to stand at least `room` from either end. */
+const over = (at: number, room: number, long: number): number => (at < room ? room - at : at > long - room ? long - room - at : 0)
+
 /** Moves the picture so that a point of it is well inside the frame. */
 export const brought = (view: View, point: PixelPoint, frame: FrameSize, size: PictureSize): View => {
   const [x, y] = toFrame(view, point)
   const [roomX, roomY] = [Math.min(48, frame.width / 4), Math.min(48, frame.height / 4)]
-  const over = (at: number, room: number, long: number): number => (at < room ? room - at : at > long - room ? long - room - at : 0)
   return panned(view, over(x, roomX, frame.width), over(y, roomY, frame.height), frame, size)
 }

@@ -15,6 +15,8 @@ const pause = (): Promise<void> => new Promise((resolve) => { setTimeout(resolve
 export const workerDesk = (tell: (message: FromWorker) => void, read: (bitmap: ImageBitmap) => Pixels): ((message: ToWorker) => void) => {
   let work: PictureWork | undefined
   let newest: Wish | undefined
+  /** The last that was begun: it is not begun again. */
+  let taken: Wish | undefined
   let isBusy = false
 
   const answer = async (wish: Wish, on: PictureWork): Promise<void> => {
@@ -28,17 +30,20 @@ export const workerDesk = (tell: (message: FromWorker) => void, read: (bitmap: I
     await pause()
     if (newest === wish) tell({ kind: 'measured', turn, result: isScaled ? on.measure(given) : undefined })
   }
+  const take = (): Wish | undefined => {
+    const next = newest === taken ? undefined : newest
+    if (work !== undefined) taken = newest
+    return next
+  }
   const goOn = async (): Promise<void> => {
     if (isBusy) return
     isBusy = true
-    let done: Wish | undefined
-    while (newest !== undefined && newest !== done && work !== undefined) {
-      done = newest
+    for (let wish = take(); wish !== undefined && work !== undefined; wish = take()) {
       try {
-        await answer(done, work)
+        await answer(wish, work)
       } catch (error) {
         if (!(error instanceof Refusal)) throw error
-        tell({ kind: 'refused', turn: done.turn, refusal: error.data })
+        tell({ kind: 'refused', turn: wish.turn, refusal: error.data })
       }
     }
     isBusy = false

@@ -1,4 +1,4 @@
-import { useEffect, useRef, type RefObject } from 'react'
+import { useEffect, useMemo, useRef, type RefObject } from 'react'
 import { wordsOf } from '../../shared-logic/words/check-sentences'
 import { Button } from '../parts/button'
 import { RefusalNotice } from '../parts/refusal-notice'
@@ -16,6 +16,7 @@ import { CheckPhotographs } from './check-photographs'
 import { PhotographDrop } from './photograph-drop'
 import { RecordOffer } from './record-offer'
 import { SameOffer } from './same-offer'
+import { SpotSceneProvider } from './spot-scene'
 import { useAnswering } from './use-answering'
 import { useCheckActs } from './use-check-acts'
 import { useDraft } from './use-draft'
@@ -45,6 +46,7 @@ export const OpenCheck = ({ walk, photographs, areKeysOn, onHelp, hasMoved }: Op
   const acting = useCheckActs(walk, draft)
   const heading = useRef<HTMLHeadingElement>(null)
   const picker = useRef<HTMLInputElement>(null)
+  const scene = useMemo(() => ({ walk, photographs }), [walk, photographs])
   useArrivalFocus(heading, hasMoved)
   useWalkKeys(
     {
@@ -72,7 +74,7 @@ export const OpenCheck = ({ walk, photographs, areKeysOn, onHelp, hasMoved }: Op
           </div>
           <CheckPicture check={current.check} />
         </div>
-        <AnswerPanel walk={walk} draft={draft} answering={answering} />
+        <SpotSceneProvider value={scene}><AnswerPanel walk={walk} draft={draft} answering={answering} /></SpotSceneProvider>
         <div className={style.result}>
           <VerdictLine assessed={draft.assessed} />
           {walk.change?.state === 'failed' && (
