@@ -47,7 +47,7 @@ export function shareOfFace(found: Mask, scene: Scene): number {
 
 /** Value below which `share` of the values lie. */
 export function quantile(values: readonly number[], share: number): number {
-  const sorted = [...values].sort((one, other) => one - other)
+  const sorted = values.toSorted((one, other) => one - other)
   return sorted[Math.min(sorted.length - 1, Math.floor(share * sorted.length))] ?? Number.NaN
 }
 
@@ -55,7 +55,7 @@ export function quantile(values: readonly number[], share: number): number {
 export function mediansBy(rows: readonly { readonly group: string, readonly value: number }[]): string {
   const groups = new Map<string, number[]>()
   for (const row of rows) groups.set(row.group, [...groups.get(row.group) ?? [], row.value])
-  return [...groups].map(([group, values]) => ({ group, middle: quantile(values, 0.5), count: values.length })).sort((one, other) => one.middle - other.middle)
+  return [...groups].map(([group, values]) => ({ group, middle: quantile(values, 0.5), count: values.length })).toSorted((one, other) => one.middle - other.middle)
     .map(({ group, middle, count }) => `${group} ${middle.toFixed(3)} (${count})`).join(', ')
 }
 

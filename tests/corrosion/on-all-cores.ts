@@ -22,9 +22,9 @@ async function builtWorker(name: string): Promise<string> {
 }
 
 /** One thread that takes jobs off the queue until none is left. */
-function emptied<T extends keyof Tasks>(file: string, task: T, queue: { at: number }, jobs: readonly Omit<SceneJob, 'task'>[], results: Awaited<ReturnType<Tasks[T]>>[]): Promise<void> {
+async function emptied<T extends keyof Tasks>(file: string, task: T, queue: { at: number }, jobs: readonly Omit<SceneJob, 'task'>[], results: Awaited<ReturnType<Tasks[T]>>[]): Promise<void> {
   const worker = new Worker(file)
-  return new Promise<void>((resolve, reject) => {
+  const done = new Promise<void>((resolve, reject) => {
     let at = -1
     const next = (): void => {
       at = queue.at++
@@ -41,7 +41,12 @@ function emptied<T extends keyof Tasks>(file: string, task: T, queue: { at: numb
       }
     })
     next()
-  }).finally(() => worker.terminate())
+  })
+  try {
+    await done
+  } finally {
+    await worker.terminate()
+  }
 }
 
 /** Does a task for every job, on as many threads as there are cores; results in the order of the jobs. `name` keeps one test's build apart from another's. */

@@ -1,3 +1,4 @@
+import { assertNever } from '../../../shared-logic/assert-never'
 import { type Chance } from './chance'
 import { type Colour, colour } from './colours'
 import { dye, type Surface } from './grounds'
@@ -73,5 +74,6 @@ export function backdropOf(background: Background, points: Points, chance: Chanc
     case 'water': return water(points, chance)
     case 'concrete': return grained(points, chance, colour(172, 168, 160), 0.08, 0.07)
     case 'hull': return hull(points, chance)
+    default: return assertNever(background)
   }
 }

@@ -1,3 +1,4 @@
+import { assertNever } from '../../../shared-logic/assert-never'
 import { type Canvas, ramp } from './canvas'
 import { type Chance } from './chance'
 import { aluminium, type Colour, paints, zinc } from './colours'
@@ -89,5 +90,6 @@ export function surfaceOf(ground: Ground, canvas: Canvas, chance: Chance): Surfa
     case 'painted red': return paintSurface(canvas, chance, paints.red)
     case 'painted green': return paintSurface(canvas, chance, paints.green)
     case 'aluminium': return aluminiumSurface(canvas, chance)
+    default: return assertNever(ground)
   }
 }

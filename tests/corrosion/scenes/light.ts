@@ -46,10 +46,11 @@ function shadowOver(canvas: Canvas, plan: ScenePlan, chance: Chance): Float32Arr
   return plane
 }
 
+const bell = (count: number, middle: number, reach: number): Float64Array => Float64Array.from({ length: count }, (_, i) => Math.exp(-(((i - middle) / reach) ** 2)))
+
 /** The mirror image of sun, sky or flash on smooth ground. */
 function shineOver(canvas: Canvas, plan: ScenePlan, chance: Chance): Float32Array {
   const flash = plan.light === 'flash'
-  const bell = (count: number, middle: number, reach: number): Float64Array => Float64Array.from({ length: count }, (_, i) => Math.exp(-(((i - middle) / reach) ** 2)))
   const across = bell(canvas.widthPx, canvas.widthPx * chance.between(0.2, 0.8), canvas.widthPx * (flash ? 0.12 : 0.5))
   const down = bell(canvas.heightPx, canvas.heightPx * chance.between(0.2, 0.8), canvas.widthPx * 0.12)
   const strength = flash ? chance.between(0.8, 2) : plan.light === 'overcast' ? 0.1 : chance.between(0.1, 0.5)

@@ -1,3 +1,4 @@
+import { assertNever } from '../../../shared-logic/assert-never'
 import { type Canvas, ramp } from './canvas'
 import { type Chance } from './chance'
 import { type Surface } from './grounds'
@@ -31,6 +32,7 @@ export function shapeOf(member: Member, pictureMm: readonly [number, number], ch
       halfLengthMm: acrossMm * chance.between(0.36, 0.46), halfHeightMm: downMm * chance.between(0.34, 0.44), edgeRadiusMm: 1.5,
       above: nothing, below: { heightMm: downMm * 0.015, shade: 0.45 },
     }
+    default: return assertNever(member)
   }
 }
 

@@ -1,3 +1,4 @@
+import { assertNever } from '../../../shared-logic/assert-never'
 import type { PixelPoint } from '../../../shared-logic/measuring/measurement'
 import { type Canvas, lay, ramp } from './canvas'
 import { type Chance } from './chance'
@@ -10,11 +11,12 @@ import { through, type View } from './view'
 
 interface Blot { readonly x: number, readonly y: number, readonly radiusMm: number, readonly aspect: number }
 
+const clamp = (value: number, limit: number): number => Math.min(limit, Math.max(0, Math.floor(value)))
+
 /** Box in whole pixels round a circle of the plane. */
 export function boxOf(canvas: Canvas, view: View, x: number, y: number, radiusMm: number): readonly [number, number, number, number] {
   const corners = [[-1, -1], [1, -1], [1, 1], [-1, 1]].map(([i = 0, j = 0]) => through(view.toPixel, x + i * radiusMm, y + j * radiusMm))
   const [columns, rows] = [corners.map(([column]) => column), corners.map(([, row]) => row)]
-  const clamp = (value: number, limit: number): number => Math.min(limit, Math.max(0, Math.floor(value)))
   return [clamp(Math.min(...columns), canvas.widthPx), clamp(Math.max(...columns) + 1, canvas.widthPx), clamp(Math.min(...rows), canvas.heightPx), clamp(Math.max(...rows) + 1, canvas.heightPx)]
 }
 
@@ -40,6 +42,7 @@ function blotsOf(pattern: RustPattern, canvas: Canvas, view: View, shape: Member
     case 'pinpoint': return [...make(40 + chance.below(90), 0.015, 0.045), ...make(1 + chance.below(4), 0.05, 0.12)]
     case 'edge': return [...make(2 + chance.below(4), 0.06, 0.2), ...make(10 + chance.below(20), 0.012, 0.05)]
     case 'bolts': return [...bolts.map(([x, y]) => ({ x, y, radiusMm: reach * chance.between(0.1, 0.28), aspect: chance.between(0.8, 1.2) })), ...make(4 + chance.below(10), 0.012, 0.07)]
+    default: return assertNever(pattern)
   }
 }
 
@@ -124,7 +127,7 @@ function paintRust(canvas: Canvas, heights: Float32Array, chance: Chance): void 
 /** Run-off below the larger blots: a thin brown tint in streaks, no rust (ASTM D610, clause 4). */
 function paintStains(canvas: Canvas, view: View, shape: MemberShape, blots: readonly Blot[], chance: Chance): void {
   const label = decoyKinds.indexOf('run-off stain') + 1
-  for (const blot of [...blots].sort((one, other) => other.radiusMm - one.radiusMm).slice(0, 6)) {
+  for (const blot of blots.toSorted((one, other) => other.radiusMm - one.radiusMm).slice(0, 6)) {
     const lengthMm = blot.radiusMm * chance.between(1.5, 4)
     const strongest = chance.between(0.12, 0.26)
     const streaks = noiseOf(chance, blot.radiusMm * 0.5)

@@ -26,9 +26,13 @@ export function areaFactor(matrix: Matrix, x: number, y: number): number {
 }
 
 function inverse([a, b, c, d, e, f, g, h, i]: Matrix): Matrix {
-  const cofactors = [e * i - f * h, c * h - b * i, b * f - c * e, f * g - d * i, a * i - c * g, c * d - a * f, d * h - e * g, b * g - a * h, a * e - b * d] as const
-  const determinant = a * cofactors[0] + b * cofactors[3] + c * cofactors[6]
-  return cofactors.map((value) => value / determinant) as unknown as Matrix
+  const determinant = a * (e * i - f * h) + b * (f * g - d * i) + c * (d * h - e * g)
+  const over = (value: number): number => value / determinant
+  return [
+    over(e * i - f * h), over(c * h - b * i), over(b * f - c * e),
+    over(f * g - d * i), over(a * i - c * g), over(c * d - a * f),
+    over(d * h - e * g), over(b * g - a * h), over(a * e - b * d),
+  ]
 }
 
 /** A pinhole camera above the plane's origin: turned by `roll`, tilted about an axis that lies at `towards` in the plane. Angles in radians. */
