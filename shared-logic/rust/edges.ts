@@ -1,39 +1,63 @@
 import type { Mask } from '../measuring/pixels'
-import { lengthIn, type Planes } from './planes'
-import { meansAround, squaresOf, sumsOf, type Squares } from './squares'
+import type { Planes } from './planes'
+import { meanAround, perWeight, squarePlane, squareRowOf, type Squares } from './squares'
 import { edgeReading, sizesPx } from './thresholds'
 
-/** Mean light of the pixels of one kind round every square, and how many of a hundred pixels are of it. */
-interface Neighbour {
+/** Light of the pixels of one kind, and how many they are, a number a square: sums first, means around when they are done. */
+interface Side {
   readonly red: Float32Array
   readonly green: Float32Array
   readonly blue: Float32Array
-  readonly share: Float32Array
+  readonly count: Float32Array
 }
 
-const neighbourOf = (planes: Planes, squares: Squares, reach: number, belongs: (at: number) => boolean): Neighbour => {
-  const counts = sumsOf(squares, planes, (at) => (belongs(at) ? 1 : 0))
-  const meanOf = (plane: Float32Array): Float32Array => meansAround(squares, sumsOf(squares, planes, (at) => (belongs(at) ? plane[at] ?? 0 : 0)), counts, reach)
-  const pixels = sumsOf(squares, planes, () => 1)
-  return { red: meanOf(planes.red), green: meanOf(planes.green), blue: meanOf(planes.blue), share: meansAround(squares, counts, pixels, reach) }
+const blankSide = (squares: Squares): Side => ({ red: squarePlane(squares), green: squarePlane(squares), blue: squarePlane(squares), count: squarePlane(squares) })
+
+const addPixel = (side: Side, square: number, planes: Planes, at: number): void => {
+  side.red[square] = (side.red[square] ?? 0) + (planes.red[at] ?? 0)
+  side.green[square] = (side.green[square] ?? 0) + (planes.green[at] ?? 0)
+  side.blue[square] = (side.blue[square] ?? 0) + (planes.blue[at] ?? 0)
+  side.count[square] = (side.count[square] ?? 0) + 1
+}
+
+const meansOf = (squares: Squares, side: Side): Side => {
+  const count = meanAround(squares, side.count, sizesPx.squaresAtEdge)
+  const mean = (plane: Float32Array): Float32Array => perWeight(meanAround(squares, plane, sizesPx.squaresAtEdge), count)
+  return { red: mean(side.red), green: mean(side.green), blue: mean(side.blue), count }
+}
+
+const sidesOf = (planes: Planes, squares: Squares, likeness: Float32Array, face: Mask | undefined): { readonly rust: Side, readonly ground: Side } => {
+  const [rust, ground] = [blankSide(squares), blankSide(squares)]
+  for (let row = 0, at = 0; row < planes.height; row += 1) {
+    const start = squareRowOf(squares, row)
+    for (let column = 0; column < planes.width; column += 1, at += 1) {
+      if (face && face.data[at] !== 1) continue
+      const own = likeness[at] ?? 0
+      if (own >= edgeReading.rustFrom) addPixel(rust, start + (squares.columnOf[column] ?? 0), planes, at)
+      else if (own <= edgeReading.groundTo) addPixel(ground, start + (squares.columnOf[column] ?? 0), planes, at)
+    }
+  }
+  return { rust: meansOf(squares, rust), ground: meansOf(squares, ground) }
 }
 
 /**
- * How much of the light comes from rust when a pixel is taken for a mixture of the rust and the ground beside it, in whatever light falls on it: p = a · rust + b · ground by least squares,
+ * How much of a pixel's light comes from rust when it is taken for a mixture of the rust and the ground beside it, in whatever light falls on it: p = a · rust + b · ground by least squares,
  * each channel weighed by its noise; the share is a / (a + b). `undefined` where the two are too alike or the pixel is no such mixture.
  */
-const shareOfRust = (p: readonly [number, number, number], rust: readonly [number, number, number], ground: readonly [number, number, number]): number | undefined => {
+const shareOfRust = (planes: Planes, at: number, rust: Side, ground: Side, square: number): number | undefined => {
   let [rr, gg, rg, pr, pg, pp] = [0, 0, 0, 0, 0, 0]
-  for (let channel = 0; channel < 3; channel += 1) {
-    const [here, r, g] = [p[channel] ?? 0, rust[channel] ?? 0, ground[channel] ?? 0]
-    const weight = 1 / (here + r + g + edgeReading.darkLight)
+  const addChannel = (p: number, r: number, g: number): void => {
+    const weight = 1 / (p + r + g + edgeReading.darkLight)
     rr += weight * r * r
     gg += weight * g * g
     rg += weight * r * g
-    pr += weight * here * r
-    pg += weight * here * g
-    pp += weight * here * here
+    pr += weight * p * r
+    pg += weight * p * g
+    pp += weight * p * p
   }
+  addChannel(planes.red[at] ?? 0, rust.red[square] ?? 0, ground.red[square] ?? 0)
+  addChannel(planes.green[at] ?? 0, rust.green[square] ?? 0, ground.green[square] ?? 0)
+  addChannel(planes.blue[at] ?? 0, rust.blue[square] ?? 0, ground.blue[square] ?? 0)
   const apart = rr * gg - rg * rg
   if (apart < edgeReading.leastApart * rr * gg) return undefined
   const a = Math.max(0, (pr * gg - pg * rg) / apart)
@@ -43,21 +67,16 @@ const shareOfRust = (p: readonly [number, number, number], rust: readonly [numbe
 }
 
 /** Sets the border of rust where it is half rust, half ground, by the colours on either side; `likeness` is overwritten near borders alone. */
-export const readEdges = (planes: Planes, likeness: Float32Array, face: Mask | undefined): void => {
-  const squares = squaresOf(planes, Math.max(1, Math.round(lengthIn(planes, sizesPx.square))))
-  const [rust, ground] = [
-    neighbourOf(planes, squares, sizesPx.squaresAtEdge, (at) => (likeness[at] ?? 0) >= edgeReading.rustFrom),
-    neighbourOf(planes, squares, sizesPx.squaresAtEdge, (at) => (likeness[at] ?? 0) <= edgeReading.groundTo && (!face || face.data[at] === 1)),
-  ]
+export const readEdges = (planes: Planes, squares: Squares, likeness: Float32Array, face: Mask | undefined): void => {
+  const { rust, ground } = sidesOf(planes, squares, likeness, face)
+  const least = edgeReading.leastShare * squares.side ** 2
+  const isBorder = rust.count.map((count, square) => (count >= least && (ground.count[square] ?? 0) >= least ? 1 : 0))
   for (let row = 0, at = 0; row < planes.height; row += 1) {
-    const start = Math.floor(row / squares.side) * squares.width
+    const start = squareRowOf(squares, row)
     for (let column = 0; column < planes.width; column += 1, at += 1) {
-      const square = start + Math.floor(column / squares.side)
-      if ((rust.share[square] ?? 0) < edgeReading.leastShare || (ground.share[square] ?? 0) < edgeReading.leastShare || (face && face.data[at] !== 1)) continue
-      const share = shareOfRust(
-        [planes.red[at] ?? 0, planes.green[at] ?? 0, planes.blue[at] ?? 0],
-        [rust.red[square] ?? 0, rust.green[square] ?? 0, rust.blue[square] ?? 0], [ground.red[square] ?? 0, ground.green[square] ?? 0, ground.blue[square] ?? 0],
-      )
+      const square = start + (squares.columnOf[column] ?? 0)
+      if (isBorder[square] !== 1 || (face && face.data[at] !== 1)) continue
+      const share = shareOfRust(planes, at, rust, ground, square)
       if (share !== undefined) likeness[at] = share
     }
   }

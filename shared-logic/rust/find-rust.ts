@@ -19,6 +19,12 @@ export interface RustFeatures {
   readonly likeness: Uint8Array
 }
 
+const inBytes = (likeness: Float32Array): Uint8Array => {
+  const bytes = new Uint8Array(likeness.length)
+  for (let at = 0; at < bytes.length; at += 1) bytes[at] = Math.round(255 * (likeness[at] ?? 0))
+  return bytes
+}
+
 /** The slow part, done once for a picture and face. `face` in px of `pixels`; nothing is found off it. */
 export const featuresOf = (pixels: Pixels, face?: readonly PixelPoint[]): RustFeatures => {
   const planes = planesOf(pixels)
@@ -27,8 +33,8 @@ export const featuresOf = (pixels: Pixels, face?: readonly PixelPoint[]): RustFe
   const faceMask = face && polygonMask(pixels, face)
   const colours = readColours(planes, lightColourOf(planes, faceMask), faceMask)
   judgePatches(colours, pixels)
-  readEdges(planes, colours.likeness, faceMask)
-  return { width: pixels.width, height: pixels.height, likeness: Uint8Array.from(colours.likeness, (value) => Math.round(255 * value)) }
+  readEdges(planes, colours.squares, colours.likeness, faceMask)
+  return { width: pixels.width, height: pixels.height, likeness: inBytes(colours.likeness) }
 }
 
 /** Regions of likely pixels that hold sure ones and are no specks; the small gaps in them closed. A higher sensitivity takes no pixel away. */
@@ -36,7 +42,7 @@ export const rustMask = (features: RustFeatures, sensitivity: number): Mask => {
   const { width, height, likeness } = features
   const { likely, sure } = levelsAt(sensitivity)
   const mask: Mask = { width, height, data: new Uint8Array(width * height) }
-  const spots = runsJoined(mask, (at) => (likeness[at] ?? 0) >= likely, true)
+  const spots = runsJoined({ width, height, data: likeness }, [likely, 255], true)
   const sizes = overRegions(spots, (run) => lengthOf(spots, run))
   const sureOnes = overRegions(spots, (run) => {
     const start = (spots.place[3 * run] ?? 0) * width
@@ -51,7 +57,7 @@ export const rustMask = (features: RustFeatures, sensitivity: number): Mask => {
 }
 
 const closeGaps = (mask: Mask, largestGap: number): void => {
-  const gaps = runsJoined(mask, (at) => mask.data[at] === 0, false)
+  const gaps = runsJoined(mask, [0, 0], false)
   const sizes = overRegions(gaps, (run) => lengthOf(gaps, run))
   setRuns(mask, gaps, (region) => (sizes[region] ?? 0) < largestGap)
 }

@@ -2,6 +2,7 @@ import type { Mask } from '../measuring/pixels'
 import type { LightColour } from './light-colour'
 import { logOfLight } from './linear-light'
 import type { Planes } from './planes'
+import { squarePlane, squareRowOf, squaresOf, type Squares } from './squares'
 import { thresholds } from './thresholds'
 
 /** 0 at or below `none`, 1 at or above `sure`; the other way round where `sure` is the lower. */
@@ -18,29 +19,47 @@ export const likenessOf = (redness: number, yellowness: number): number => {
   )
 }
 
-/** Vividness where a pixel is not strongly coloured. */
-export const notColoured = -99
-
-/** What the colour of every pixel tells; nothing off the face. */
-export interface ColourReading {
-  /** 0 to 1. */
-  readonly likeness: Float32Array
-  /** Redness and half the logarithm of the red light, of strongly coloured pixels; `notColoured` else. */
+/** Sums over the strongly coloured pixels of each square. */
+export interface ColouredSums {
+  readonly count: Float32Array
+  readonly redness: Float32Array
+  readonly yellowness: Float32Array
+  /** Of redness and half the logarithm of the red light. */
   readonly vividness: Float32Array
 }
 
+export interface ColourReading {
+  /** Of every pixel by its own colour, 0 to 1; 0 off the face. */
+  readonly likeness: Float32Array
+  readonly squares: Squares
+  readonly coloured: ColouredSums
+}
+
+const add = (plane: Float32Array, at: number, value: number): void => { plane[at] = (plane[at] ?? 0) + value }
+
+/** One pass over the picture: what each pixel's colour tells, and what its patch will be judged by. */
 export const readColours = (planes: Planes, light: LightColour, face: Mask | undefined): ColourReading => {
-  const { redness: red, coloured } = thresholds
+  const { redness: red, coloured: strong } = thresholds
+  const squares = squaresOf(planes)
   const likeness = new Float32Array(planes.red.length)
-  const vividness = new Float32Array(planes.red.length).fill(notColoured)
-  for (let at = 0; at < likeness.length; at += 1) {
-    if (face && face.data[at] !== 1) continue
-    const [logRed, logGreen] = [logOfLight(planes.red[at] ?? 0), logOfLight(planes.green[at] ?? 0)]
-    const redness = logRed - logGreen - light.redness
-    if (redness <= red.from) continue
-    const yellowness = logGreen - logOfLight(planes.blue[at] ?? 0) - light.yellowness
-    likeness[at] = likenessOf(redness, yellowness)
-    if (redness > coloured.redness && yellowness > thresholds.hue.from * redness && yellowness < coloured.slope * redness + coloured.above) vividness[at] = redness + logRed / 2
+  const coloured: ColouredSums = { count: squarePlane(squares), redness: squarePlane(squares), yellowness: squarePlane(squares), vividness: squarePlane(squares) }
+  for (let row = 0, at = 0; row < planes.height; row += 1) {
+    const start = squareRowOf(squares, row)
+    for (let column = 0; column < planes.width; column += 1, at += 1) {
+      if (face && face.data[at] !== 1) continue
+      const logRed = logOfLight(planes.red[at] ?? 0)
+      const logGreen = logOfLight(planes.green[at] ?? 0)
+      const redness = logRed - logGreen - light.redness
+      if (redness <= red.from) continue
+      const yellowness = logGreen - logOfLight(planes.blue[at] ?? 0) - light.yellowness
+      likeness[at] = likenessOf(redness, yellowness)
+      if (redness <= strong.redness || yellowness <= strong.fromSlope * redness || yellowness >= strong.slope * redness + strong.above) continue
+      const square = start + (squares.columnOf[column] ?? 0)
+      add(coloured.count, square, 1)
+      add(coloured.redness, square, redness)
+      add(coloured.yellowness, square, yellowness)
+      add(coloured.vividness, square, redness + logRed / 2)
+    }
   }
-  return { likeness, vividness }
+  return { likeness, squares, coloured }
 }

@@ -20,20 +20,21 @@ const rootOf = (region: Int32Array, run: number): number => {
   return root
 }
 
-/** Where the runs of each row begin, and the runs themselves. */
-const runsWhere = ({ width, height }: Mask, inside: (at: number) => boolean): { place: Int32Array, firstOfRow: Int32Array, count: number } => {
+/** Where the runs of each row begin, and the runs themselves: pixels valued `from` to `to`. */
+const runsWhere = ({ width, height, data }: Mask, from: number, to: number): { place: Int32Array, firstOfRow: Int32Array, count: number } => {
   let place = new Int32Array(3 * 4096)
   const firstOfRow = new Int32Array(height + 1)
   let count = 0
   for (let row = 0; row < height; row += 1) {
     firstOfRow[row] = count
     for (let column = 0, at = row * width; column < width; column += 1, at += 1) {
-      if (!inside(at)) continue
-      const from = column
-      while (column < width && inside(at)) { column += 1; at += 1 }
+      const value = data[at] ?? 0
+      if (value < from || value > to) continue
+      const first = column
+      while (column < width && (data[at] ?? 0) >= from && (data[at] ?? 0) <= to) { column += 1; at += 1 }
       if (3 * count + 3 > place.length) { const larger = new Int32Array(place.length * 2); larger.set(place); place = larger }
       place[3 * count] = row
-      place[3 * count + 1] = from
+      place[3 * count + 1] = first
       place[3 * count + 2] = column
       count += 1
     }
@@ -42,18 +43,18 @@ const runsWhere = ({ width, height }: Mask, inside: (at: number) => boolean): { 
   return { place, firstOfRow, count }
 }
 
-/** Joins runs that touch from row to row; `corners` counts touching by a corner. */
-export const runsJoined = (size: Mask, inside: (at: number) => boolean, corners: boolean): Runs => {
-  const { place, firstOfRow, count } = runsWhere(size, inside)
+/** Runs of pixels valued `from` to `to`, joined where they touch from row to row; `corners` counts touching by a corner. */
+export const runsJoined = (plane: Mask, [from, to]: readonly [number, number], corners: boolean): Runs => {
+  const { place, firstOfRow, count } = runsWhere(plane, from, to)
   const region = Int32Array.from({ length: count }, (_, run) => run)
   const slack = corners ? 1 : 0
-  for (let row = 1; row < size.height; row += 1) {
+  for (let row = 1; row < plane.height; row += 1) {
     let above = firstOfRow[row - 1] ?? 0
     const aboveEnd = firstOfRow[row] ?? 0
     for (let run = aboveEnd; run < (firstOfRow[row + 1] ?? 0); run += 1) {
-      const [from, to] = [place[3 * run + 1] ?? 0, place[3 * run + 2] ?? 0]
-      while (above < aboveEnd && (place[3 * above + 2] ?? 0) + slack <= from) above += 1
-      for (let other = above; other < aboveEnd && (place[3 * other + 1] ?? 0) < to + slack; other += 1) {
+      const [left, right] = [place[3 * run + 1] ?? 0, place[3 * run + 2] ?? 0]
+      while (above < aboveEnd && (place[3 * above + 2] ?? 0) + slack <= left) above += 1
+      for (let other = above; other < aboveEnd && (place[3 * other + 1] ?? 0) < right + slack; other += 1) {
         const [one, two] = [rootOf(region, run), rootOf(region, other)]
         if (one !== two) region[Math.max(one, two)] = Math.min(one, two)
       }

@@ -1,33 +1,34 @@
 import type { MaskSize } from '../measuring/mask'
 import { boxMean } from './box-mean'
+import { lengthIn } from './planes'
+import { sizesPx } from './thresholds'
 
 /** The picture in squares of `side` px: for what changes slowly over it. */
 export interface Squares {
   readonly side: number
   readonly width: number
   readonly height: number
+  /** Which column of squares each column of pixels lies in. */
+  readonly columnOf: Int32Array
 }
 
-export const squaresOf = ({ width, height }: MaskSize, side: number): Squares => ({ side, width: Math.ceil(width / side), height: Math.ceil(height / side) })
-
-/** Adds up `value` over the pixels of each square. */
-export const sumsOf = ({ side, width, height }: Squares, size: MaskSize, value: (at: number) => number): Float32Array => {
-  const sums = new Float32Array(width * height)
-  for (let row = 0; row < size.height; row += 1) {
-    const start = Math.floor(row / side) * width
-    for (let square = 0, at = row * size.width; square < width; square += 1) {
-      let sum = 0
-      for (const end = row * size.width + Math.min(size.width, (square + 1) * side); at < end; at += 1) sum += value(at)
-      sums[start + square] = (sums[start + square] ?? 0) + sum
-    }
-  }
-  return sums
+export const squaresOf = (size: MaskSize): Squares => {
+  const side = Math.max(1, Math.round(lengthIn(size, sizesPx.square)))
+  return { side, width: Math.ceil(size.width / side), height: Math.ceil(size.height / side), columnOf: Int32Array.from({ length: size.width }, (_, column) => Math.floor(column / side)) }
 }
 
-/** Every square's mean of `sums` a unit of `weights`, over the squares `reach` around; 0 where there is no weight. */
-export const meansAround = ({ width, height }: Squares, sums: Float32Array, weights: Float32Array, reach: number): Float32Array => {
-  const [above, below] = [sums.slice(), weights.slice()]
-  boxMean(above, width, height, reach)
-  boxMean(below, width, height, reach)
-  return above.map((sum, at) => ((below[at] ?? 0) > 1e-4 ? sum / (below[at] ?? 1) : 0))
+/** One number a square. */
+export const squarePlane = ({ width, height }: Squares): Float32Array => new Float32Array(width * height)
+
+/** Where the squares of a row of pixels begin. */
+export const squareRowOf = ({ side, width }: Squares, row: number): number => Math.floor(row / side) * width
+
+/** The mean over the squares `reach` around each. */
+export const meanAround = ({ width, height }: Squares, plane: Float32Array, reach: number): Float32Array => {
+  const mean = plane.slice()
+  boxMean(mean, width, height, reach)
+  return mean
 }
+
+/** Every square's mean a unit of weight, from sums and weights that are means around it already; 0 where there is no weight. */
+export const perWeight = (sums: Float32Array, weights: Float32Array): Float32Array => sums.map((sum, at) => ((weights[at] ?? 0) > 1e-4 ? sum / (weights[at] ?? 1) : 0))
