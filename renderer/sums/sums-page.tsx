@@ -25,6 +25,7 @@ import { SideBoard } from './side-board'
 import style from './sums-page.module.css'
 import { TieDownPart } from './tie-down-part'
 import { useSumsRig, type SumsRig } from './use-sums-rig'
+import { useWhenStill } from './use-when-still'
 
 const partIds: readonly PartId[] = ['balance', 'load', 'tie-down', 'coupling']
 
@@ -74,8 +75,8 @@ const SumsSheet = ({ row, today }: { readonly row: RigRow; readonly today: strin
   const sheet = useSumsRig(row.rig, row.id, today)
   const { fields } = sheet
   const sums = useMemo(() => sumsOf(sheet.rig, ruleBook, wanted), [sheet.rig, ruleBook, wanted])
-  // While something is dragged, drawing and headline follow at once and the sheet below as soon as there is time.
-  const [shownRig, shown] = useDeferredValue(useMemo(() => [sheet.rig, sums] as const, [sheet.rig, sums]))
+  // While something is dragged, drawing and headline follow at once, and the sheet below whenever the hand rests: drawing it anew takes longer than a frame.
+  const [shownRig, shown] = useDeferredValue(useWhenStill(useMemo(() => [sheet.rig, sums] as const, [sheet.rig, sums]), sheet.isDragging))
   return (
     <Page title={say(said.title, { rig: row.rig.name }, 'metric')} subtitle={said.intro} crumbs={[{ label: row.rig.name, to: `/rigs/${row.id}` }]}>
       <LeaveGuard isHeld={fields.held.size > 0 || (sheet.keeping.error !== null && sheet.keeping.error !== undefined)} />
