@@ -2,6 +2,7 @@ import { useCallback, useRef, useState, type ReactNode } from 'react'
 import { photographAddress } from '../../shared-logic/contract/contract'
 import type { MeasuredArea, Measurement } from '../../shared-logic/measuring/measurement'
 import type { Photograph } from '../../shared-logic/survey/records'
+import { measured as quantity } from '../../shared-logic/units/quantity'
 import { say } from '../../shared-logic/words/say'
 import { Button } from '../parts/button'
 import { ConfirmDialog } from '../parts/dialog'
@@ -64,7 +65,7 @@ export const MeasuringBoard = ({ photographs, measurement, onFiles, news, gradeO
   return (
     <Sheet
       title={said.title} onClose={leave}
-      actions={<><Button onPress={leave}>{said.cancel}</Button><Button kind="primary" isDisabled={measured === undefined} onPress={() => { if (measured) onKeep(measured) }}>{said.keep}</Button></>}
+      actions={<><p className={layout.foot}>{measured && say(said.result.areaWithin, { area: quantity('area', measured.result.areaM2), uncertainty: quantity('area', measured.result.uncertaintyM2) }, units)}</p><Button onPress={leave}>{said.cancel}</Button><Button kind="primary" isDisabled={measured === undefined} onPress={() => { if (measured) onKeep(measured) }}>{said.keep}</Button></>}
     >
       {photograph === undefined
         ? <div className={layout.left}><p>{said.none}</p>{strip}</div>

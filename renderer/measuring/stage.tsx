@@ -148,9 +148,9 @@ export const Stage = ({ src, size, board, outline, tool, onPut, onImage, onNoIma
       <div className={layout.tools}>
         <Button onPress={() => { setCrossShown(true); addPoint(cross) }}>{list === undefined ? said.dab : said.addPoint}</Button>
         <span className={layout.gap} />
-        <Button kind="quiet" onPress={() => viewed.zoom(1 / zoomStep)}>{said.zoomOut}</Button>
-        <Button kind="quiet" onPress={viewed.fit}>{said.fit}</Button>
-        <Button kind="quiet" onPress={() => viewed.zoom(zoomStep)}>{said.zoomIn}</Button>
+        <Button onPress={() => viewed.zoom(1 / zoomStep)} aria-label={said.zoomOut}>−</Button>
+        <Button onPress={viewed.fit}>{said.fit}</Button>
+        <Button onPress={() => viewed.zoom(zoomStep)} aria-label={said.zoomIn}>+</Button>
       </div>
       <p id="measuring-help" className={layout.help}>{said.stageHelp}</p>
     </div>

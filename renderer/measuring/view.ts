@@ -17,7 +17,10 @@ export interface FrameSize {
 /** Px of the frame to one px of the preview, at the closest. */
 const closest = 8
 
-const fitScale = ({ width, height }: FrameSize, { widthPx, heightPx }: PictureSize): number => Math.min(width / widthPx, height / heightPx)
+/** Left free round the picture, px of the frame: points on its border can be taken hold of. */
+export const framePx = 22
+
+const fitScale = ({ width, height }: FrameSize, { widthPx, heightPx }: PictureSize): number => Math.max(Math.min((width - 2 * framePx) / widthPx, (height - 2 * framePx) / heightPx), 1e-6)
 
 /** The whole picture, in the middle. */
 export const fitted = (frame: FrameSize, size: PictureSize): View => {
@@ -25,9 +28,9 @@ export const fitted = (frame: FrameSize, size: PictureSize): View => {
   return { scale, left: (frame.width - size.widthPx * scale) / 2, top: (frame.height - size.heightPx * scale) / 2 }
 }
 
-const held = (at: number, long: number, frame: number): number => (long <= frame ? (frame - long) / 2 : Math.min(0, Math.max(frame - long, at)))
+const held = (at: number, long: number, frame: number): number => (long <= frame - 2 * framePx ? (frame - long) / 2 : Math.min(framePx, Math.max(frame - long - framePx, at)))
 
-/** Keeps the picture in its frame: nothing beside it while it is larger, in the middle while it is smaller. */
+/** Keeps the picture in its frame: no more than its margin beside it while it is larger, in the middle while it is smaller. */
 const settled = ({ scale, left, top }: View, frame: FrameSize, size: PictureSize): View => ({ scale, left: held(left, size.widthPx * scale, frame.width), top: held(top, size.heightPx * scale, frame.height) })
 
 /** Closer or further by a factor, what lies under `at` (px of the frame) staying there. */

@@ -2,6 +2,8 @@ import { useMemo, useState, type KeyboardEvent, type MouseEvent } from 'react'
 import { rigView, type RigView, type SpotView } from '../../shared-logic/drawings/corrosion/rig-view'
 import type { Point } from '../../shared-logic/drawings/strokes'
 import type { Spot } from '../../shared-logic/survey/spot'
+import type { UnitSystem } from '../../shared-logic/units/quantity'
+import { footM, inchM } from '../../shared-logic/units/unit-table'
 import { say } from '../../shared-logic/words/say'
 import { DrawingShapes } from '../drawing/drawing-shapes'
 import { useUnits } from '../parts/use-settings'
@@ -23,7 +25,8 @@ interface SpotDrawingProps {
 }
 
 const ways: Readonly<Record<string, readonly [along: number, across: number]>> = { ArrowLeft: [-1, 0], ArrowRight: [1, 0], ArrowUp: [0, 1], ArrowDown: [0, -1] }
-const stepM = { small: 0.05, large: 0.5 }
+/** Steps of the arrow keys, m, round in the reader's units. */
+const stepsM: Readonly<Record<UnitSystem, { readonly small: number; readonly large: number }>> = { metric: { small: 0.05, large: 0.5 }, us: { small: 2 * inchM, large: footM } }
 /** Bounds of the record, m. */
 const bounds = { aft: [-2, 40], across: [-5, 5], height: [0, 6] } as const
 
@@ -84,7 +87,7 @@ export const SpotDrawing = ({ view, position, at, others, number, onPut }: SpotD
   const strike = (event: KeyboardEvent<HTMLDivElement>): void => {
     const way = ways[event.key]
     if (way !== undefined) {
-      const step = event.shiftKey ? stepM.large : stepM.small
+      const step = event.shiftKey ? stepsM[units].large : stepsM[units].small
       const next = placeAt(view, here.aftOfBallM + way[0] * step, acrossOf(here) + way[1] * step)
       setCursor(next)
       setNews(say(said.cursor, { at: sayAt(next) }, units))
@@ -106,7 +109,7 @@ export const SpotDrawing = ({ view, position, at, others, number, onPut }: SpotD
           {cursor?.view === view && <Cursor point={pointOf({ at: cursor, position })} />}
         </svg>
       </div>
-      <p id="spot-drawing-help" className={style.soft}>{said.drawingHelp}</p>
+      <p id="spot-drawing-help" className={style.soft}>{said.drawingHelp[units]}</p>
       <output className="visually-hidden">{news}</output>
     </>
   )

@@ -135,6 +135,7 @@ it('rust is found by colour beside the window, its share told, and a stroke of t
   expect(await lookAt(page, 'measuring-found')).toEqual([])
   await hand.choose(measuring.outline.stroke, measuring.outline.does.adds)
   await hand.tapAt([[scene.plan.widthPx / 2, scene.plan.heightPx / 2]])
+  await expect.poll(async () => (await hand.result()).areaM2).toBeGreaterThan(found.areaM2)
   await hand.press(measuring.undo)
   await expect.poll(async () => (await hand.result()).areaM2).toBe(found.areaM2)
   await hand.press(measuring.cancel)

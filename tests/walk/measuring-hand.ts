@@ -1,4 +1,5 @@
 import type { Locator, Page } from 'playwright-core'
+import { framePx } from '../../renderer/measuring/view'
 import type { PixelPoint } from '../../shared-logic/measuring/measurement'
 import { en } from '../../shared-logic/words/en'
 import { say } from '../../shared-logic/words/say'
@@ -46,7 +47,7 @@ export class MeasuringHand {
   async onScreen([x, y]: PixelPoint): Promise<PixelPoint> {
     const box = await this.stage.boundingBox()
     if (box === null) throw new Error('no photograph to measure on')
-    const scale = Math.min(box.width / this.size.widthPx, box.height / this.size.heightPx)
+    const scale = Math.min((box.width - 2 * framePx) / this.size.widthPx, (box.height - 2 * framePx) / this.size.heightPx)
     return [box.x + (box.width - this.size.widthPx * scale) / 2 + x * scale, box.y + (box.height - this.size.heightPx * scale) / 2 + y * scale]
   }
 
