@@ -1,36 +1,44 @@
+/** One over the number of places within `reach` of each of `count` places in a line. */
+const inverseCounts = (count: number, reach: number): Float64Array =>
+  Float64Array.from({ length: count }, (_, place) => 1 / (Math.min(count - 1, place + reach) - Math.max(0, place - reach) + 1))
+
+/** Along each row, by a running sum over a copy of the row with nothing before and behind it. */
+const alongRows = (plane: Float32Array, width: number, height: number, reach: number): void => {
+  const line = new Float32Array(width + 2 * reach + 1)
+  const inverse = inverseCounts(width, reach)
+  for (let start = 0; start < width * height; start += width) {
+    line.set(plane.subarray(start, start + width), reach + 1)
+    let sum = 0
+    for (let place = reach + 1; place < 2 * reach + 1; place += 1) sum += line[place] ?? 0
+    for (let column = 0; column < width; column += 1) {
+      sum += (line[column + 2 * reach + 1] ?? 0) - (line[column] ?? 0)
+      plane[start + column] = sum * (inverse[column] ?? 0)
+    }
+  }
+}
+
+/** Down the columns, a whole row at a time: the memory is read in its own order. */
+const downColumns = (plane: Float32Array, width: number, height: number, reach: number): void => {
+  const source = plane.slice()
+  const nothing = new Float32Array(width)
+  const rowOf = (row: number): Float32Array => (row < 0 || row >= height ? nothing : source.subarray(row * width, (row + 1) * width))
+  const sums = new Float64Array(width)
+  const inverse = inverseCounts(height, reach)
+  for (let row = 0; row < reach; row += 1) rowOf(row).forEach((value, column) => { sums[column] = (sums[column] ?? 0) + value })
+  for (let row = 0; row < height; row += 1) {
+    const [entering, leaving] = [rowOf(row + reach), rowOf(row - reach - 1)]
+    const by = inverse[row] ?? 0
+    for (let column = 0, at = row * width; column < width; column += 1, at += 1) {
+      const sum = (sums[column] ?? 0) + (entering[column] ?? 0) - (leaving[column] ?? 0)
+      sums[column] = sum
+      plane[at] = sum * by
+    }
+  }
+}
+
 /** Mean over a square of side 2 · reach + 1 round every pixel, shorter at the rim, by running sums; the plane given is overwritten. */
 export const boxMean = (plane: Float32Array, width: number, height: number, reach: number): void => {
   if (reach < 1) return
-  const line = new Float32Array(Math.max(width, height))
-  const alongLine = (start: number, step: number, count: number): void => {
-    let sum = 0
-    let inside = 0
-    for (let index = 0; index < count; index += 1) line[index] = plane[start + index * step] ?? 0
-    for (let index = 0; index < Math.min(reach, count); index += 1, inside += 1) sum += line[index] ?? 0
-    for (let index = 0; index < count; index += 1) {
-      if (index + reach < count) { sum += line[index + reach] ?? 0; inside += 1 }
-      if (index - reach - 1 >= 0) { sum -= line[index - reach - 1] ?? 0; inside -= 1 }
-      plane[start + index * step] = sum / inside
-    }
-  }
-  for (let row = 0; row < height; row += 1) alongLine(row * width, 1, width)
-  acrossRows(plane, width, height, reach)
-}
-
-/** Down the picture, a whole row at a time: the memory is read in its own order. */
-const acrossRows = (plane: Float32Array, width: number, height: number, reach: number): void => {
-  const sums = new Float64Array(width)
-  const source = plane.slice()
-  let inside = 0
-  const addRow = (row: number, sign: 1 | -1): void => {
-    if (row < 0 || row >= height) return
-    inside += sign
-    for (let column = 0, at = row * width; column < width; column += 1, at += 1) sums[column] = (sums[column] ?? 0) + sign * (source[at] ?? 0)
-  }
-  for (let row = 0; row < reach; row += 1) addRow(row, 1)
-  for (let row = 0; row < height; row += 1) {
-    addRow(row + reach, 1)
-    addRow(row - reach - 1, -1)
-    for (let column = 0, at = row * width; column < width; column += 1, at += 1) plane[at] = (sums[column] ?? 0) / inside
-  }
+  alongRows(plane, width, height, reach)
+  downColumns(plane, width, height, reach)
 }

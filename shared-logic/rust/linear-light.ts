@@ -10,5 +10,5 @@ const steps = 4096
 
 const logs = Float32Array.from({ length: steps + 1 }, (_, step) => Math.log(step / steps + darkLight))
 
-/** Natural logarithm of linear light by table: within 1 % above the darkest hundredth. */
-export const logOfLight = (light: number): number => logs[Math.min(steps, Math.max(0, Math.round(light * steps)))] ?? 0
+/** Natural logarithm of linear light by table: within 1 % above the darkest hundredth. Light 0 to 1. */
+export const logOfLight = (light: number): number => logs[Math.floor(light * steps + 0.5)] ?? 0
