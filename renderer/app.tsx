@@ -10,6 +10,7 @@ import { YardPage } from './yard/yard-page'
 const RigPage = lazy(async () => ({ default: (await import('./rig/rig-page')).RigPage }))
 const RigFormPage = lazy(async () => ({ default: (await import('./rig/rig-form-page')).RigFormPage }))
 const SumsPage = lazy(async () => ({ default: (await import('./sums/sums-page')).SumsPage }))
+const CorrosionPage = lazy(async () => ({ default: (await import('./corrosion/corrosion-page')).CorrosionPage }))
 const SettingsPage = lazy(async () => ({ default: (await import('./settings/settings-page')).SettingsPage }))
 const StartSurvey = lazy(async () => ({ default: (await import('./survey/start-survey')).StartSurvey }))
 const SurveyWalk = lazy(async () => ({ default: (await import('./survey/survey-walk')).SurveyWalk }))
@@ -23,6 +24,7 @@ const Screens = () => (
     <Route path="/rigs/:rigId/edit">{({ rigId }) => <RigFormPage key={rigId} rigId={rigId} />}</Route>
     <Route path="/rigs/:rigId/survey">{({ rigId }) => <StartSurvey key={rigId} rigId={rigId} />}</Route>
     <Route path="/rigs/:rigId/sums">{({ rigId }) => <SumsPage key={rigId} rigId={rigId} />}</Route>
+    <Route path="/rigs/:rigId/corrosion">{({ rigId }) => <CorrosionPage key={rigId} rigId={rigId} />}</Route>
     <Route path="/rigs/:rigId">{({ rigId }) => <RigPage key={rigId} rigId={rigId} />}</Route>
     <Route path="/surveys/:surveyId/review">{({ surveyId }) => <ReviewPage key={surveyId} surveyId={surveyId} />}</Route>
     <Route path="/surveys/:surveyId/report">{({ surveyId }) => <ReportPage key={surveyId} surveyId={surveyId} />}</Route>

@@ -2,24 +2,24 @@ import { keepPreviousData, QueryClient, useMutation, useQuery, useQueryClient, t
 import type { InputOf, OutputOf, ProcedureName } from '../../shared-logic/contract/contract'
 import { call } from './desk-client'
 
-type Noun = 'yard' | 'settings' | 'rigs' | 'surveys' | 'reports'
+type Noun = 'yard' | 'settings' | 'rigs' | 'surveys' | 'reports' | 'corrosion'
 
 /** What is asked anew after a writing procedure, by noun. Where the surveyor stands is asked by nobody else. */
 const touched: Partial<Record<ProcedureName, readonly Noun[]>> = {
-  'yard.openExample': ['yard', 'settings', 'rigs', 'surveys', 'reports'],
+  'yard.openExample': ['yard', 'settings', 'rigs', 'surveys', 'reports', 'corrosion'],
   'settings.save': ['settings'],
-  'rigs.save': ['rigs', 'surveys', 'yard'],
-  'rigs.remove': ['rigs', 'surveys', 'reports', 'yard'],
+  'rigs.save': ['rigs', 'surveys', 'yard', 'corrosion'],
+  'rigs.remove': ['rigs', 'surveys', 'reports', 'yard', 'corrosion'],
   'surveys.start': ['surveys', 'rigs', 'yard'],
-  'surveys.answer': ['surveys', 'rigs'],
-  'surveys.clear': ['surveys', 'rigs'],
-  'surveys.discard': ['surveys', 'rigs', 'reports', 'yard'],
-  'surveys.reopen': ['surveys', 'rigs'],
+  'surveys.answer': ['surveys', 'rigs', 'corrosion'],
+  'surveys.clear': ['surveys', 'rigs', 'corrosion'],
+  'surveys.discard': ['surveys', 'rigs', 'reports', 'yard', 'corrosion'],
+  'surveys.reopen': ['surveys', 'rigs', 'corrosion'],
   'photographs.add': ['surveys'],
   'photographs.describe': ['surveys'],
   'photographs.remove': ['surveys'],
   'photographs.restore': ['surveys'],
-  'reports.issue': ['reports', 'surveys', 'rigs'],
+  'reports.issue': ['reports', 'surveys', 'rigs', 'corrosion'],
 }
 
 export const makeQueryClient = (): QueryClient =>

@@ -46,7 +46,7 @@ const LoadedRig = ({ row }: { readonly row: RigRow }) => {
   return (
     <Page
       title={rig.name} subtitle={sayEquipment(words, rig, units)} crumbs={[{ label: rig.name, to: `/rigs/${id}` }]}
-      actions={<><LinkButton to={`/rigs/${id}/edit`}>{rigWords.edit}</LinkButton><LinkButton to={`/rigs/${id}/sums`}>{words.screens.sums.link}</LinkButton><LinkButton to={`/rigs/${id}/survey`} kind="primary">{rigWords.startSurvey}</LinkButton></>}
+      actions={<><LinkButton to={`/rigs/${id}/edit`}>{rigWords.edit}</LinkButton><LinkButton to={`/rigs/${id}/sums`}>{words.screens.sums.link}</LinkButton><LinkButton to={`/rigs/${id}/corrosion`}>{words.screens.corrosion.link}</LinkButton><LinkButton to={`/rigs/${id}/survey`} kind="primary">{rigWords.startSurvey}</LinkButton></>}
     >
       <div className={style.board}>
         <RigPlan rig={rig} />

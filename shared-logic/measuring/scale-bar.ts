@@ -18,6 +18,13 @@ const rounds: Readonly<Record<UnitSystem, { readonly unitM: number; readonly sym
   us: { unitM: inchM, symbol: 'in', lengths: [40, 20, 10, 5, 2, 1, 0.5, 0.2, 0.1] },
 }
 
+/** The longest round length of the reader's unit that is no longer than this; the shortest where none is. */
+export const roundLengthWithin = (mostM: number, system: UnitSystem): Pick<ScaleBar, 'lengthM' | 'label'> => {
+  const { unitM, symbol, lengths } = rounds[system]
+  const length = lengths.find((each) => each * unitM <= mostM) ?? lengths.at(-1) ?? 1
+  return { lengthM: length * unitM, label: `${length} ${symbol}` }
+}
+
 /** The most of the picture's width a bar takes, and where its left end stands: below the spot, clear of the border. */
 const mostOfWidth = 0.3
 const clearOfBorder = 0.06
