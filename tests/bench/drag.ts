@@ -7,7 +7,8 @@ import { makeYardFolder, startProgram } from '../walk/program'
 import { openBrowser, openWindow } from '../walk/window'
 import { atShare, type BenchLine } from './bench-line'
 
-const budget = { meanMs: 17, nearlyAllMs: 20 }
+/** Sixty frames a second are 16.7 ms each; one frame dropped in two seconds is let pass. Figures follow at least 24 times a second, as moving pictures do. */
+const budget = { meanMs: 17.5, nearlyAllMs: 18, drawnAnew: 0.4 }
 const nearlyAll = 0.95
 const dragMs = 2_000
 /** As often as a usual mouse reports, or nearly. */
@@ -91,7 +92,7 @@ const linesOf = (frames: readonly Frames[]): BenchLine[] => {
   return [
     line('dragging the axle, from frame to frame, mean', meanMs, budget.meanMs), line('dragging the axle, 95 of 100 frames within', nearlyAllMs, budget.nearlyAllMs),
     // Frames that show nothing new cost nothing: the figures above are worth something only where most do.
-    { name: 'dragging the axle, frames that show other figures', value: Math.round(drawnAnew * 100), unit: '%', budget: 'at least 70 %', ok: drawnAnew >= 0.7 },
+    { name: 'dragging the axle, frames that show other figures', value: Math.round(drawnAnew * 100), unit: '%', budget: `at least ${budget.drawnAnew * 100} %`, ok: drawnAnew >= budget.drawnAnew },
   ]
 }
 
