@@ -84,11 +84,11 @@ export const Workbench = ({ picture, history, onHistory, onMeasured, gradeOf, en
           {step === 'outline' && <OutlineStep board={board} onPut={change} tip={tip} onTip={setTip} mostRadiusPx={usualRadiusPx(size) * 6} />}
           {step === 'face' && <FaceStep board={board} onPut={change} />}
         </div>
+        <Result computed={computed} waits={waits} isByLength={board.scaleBy === 'length'} gradeOf={gradeOf} />
         <div className={style.history}>
           <Button isDisabled={history.past.length === 0} onPress={() => onHistory(undone)} aria-keyshortcuts="Control+Z">{said.undo}</Button>
           <Button isDisabled={history.future.length === 0} onPress={() => onHistory(redone)} aria-keyshortcuts="Control+Shift+Z">{said.redo}</Button>
         </div>
-        <Result computed={computed} waits={waits} isByLength={board.scaleBy === 'length'} gradeOf={gradeOf} />
       </div>
     </div>
   )
