@@ -25,7 +25,6 @@ export const measuringWords = {
   crosshair: 'Crosshair at {x}, {y}',
   addPoint: 'Add point',
   dab: 'Dab here',
-  addPointHint: 'Puts a point at the crosshair.',
   steps: { label: 'Step', scale: 'Scale', outline: 'Outline', face: 'Face' },
   done: 'done',
   handles: { length: 'End {number} of the known length', corners: 'Corner {number} of the rectangle', polygon: 'Point {number} of the outline', face: 'Point {number} of the face' },
