@@ -1,7 +1,7 @@
 import type { z } from 'zod'
 import type { RefusalData } from '../../shared-logic/contract/refusal'
 import { formatQuantity } from '../../shared-logic/units/convert'
-import type { Quantity } from '../../shared-logic/units/quantity'
+import { quantityOf } from '../../shared-logic/units/written-file'
 
 type Issue = z.core.$ZodIssue
 
@@ -15,13 +15,12 @@ const innermost = (issue: Issue): Issue => {
   return inner === undefined || telling(inner) === 0 ? issue : innermost({ ...inner, path: [...issue.path, ...inner.path] })
 }
 
-const endings: readonly (readonly [string, Quantity])[] = [['Kg', 'mass'], ['M2', 'area'], ['M3', 'volume'], ['Pa', 'pressure'], ['M', 'length']]
-
 /** A bound as a person reads it: fields carry their SI unit in their name, and the door does not know the reader's units. */
 const sayLimit = (path: Issue['path'], limit: number): string | number => {
-  const name = String(path.at(-1) ?? '')
-  const quantity = endings.find(([ending]) => name.endsWith(ending))?.[1]
-  return quantity === undefined ? limit : `${formatQuantity(quantity, limit, 'metric', 'fine')} (${formatQuantity(quantity, limit, 'us', 'fine')})`
+  const quantity = quantityOf(String(path.at(-1) ?? ''))
+  if (quantity === undefined) return limit
+  const [metric, us] = [formatQuantity(quantity, limit, 'metric', 'fine'), formatQuantity(quantity, limit, 'us', 'fine')]
+  return metric === us ? metric : `${metric} (${us})`
 }
 
 const typeCodes: Readonly<Record<string, string>> = {

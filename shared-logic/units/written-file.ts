@@ -6,8 +6,8 @@ import { units } from './unit-table'
 /** Fields carry their SI unit in their name. */
 const endings: Readonly<Record<string, Quantity>> = { Kg: 'mass', M: 'length', M2: 'area', M3: 'volume', Pa: 'pressure', N: 'force', Rad: 'angle' }
 
-/** What a text in this field is read as; undefined for fields that take no unit. */
-const quantityOf = (field: string): Quantity | undefined => {
+/** What a field of this name measures, by the unit in it; undefined for fields that take no unit. */
+export const quantityOf = (field: string): Quantity | undefined => {
   if (field === 'fill' || field === 'share') return 'ratio'
   return field.endsWith('KgPerM') ? 'springRate' : endings[/[a-z](Kg|M2|M3|M|Pa|N|Rad)$/.exec(field)?.[1] ?? '']
 }
