@@ -23,11 +23,11 @@ export interface Sums {
   readonly faults: readonly RefusalData[]
 }
 
-/** What rests on the most loaded axle: as reckoned or weighed; else between an even share and all of it. */
+/** What rests on the most loaded axle: as weighed, else as reckoned; else between an even share and all of it. */
 const worstAxleOf = ({ axleLoads, weighed, axles }: Balance, onAxles: Bounded | undefined): Bounded | undefined => {
-  if (axleLoads?.axlesKg) return exactly(Math.max(...axleLoads.axlesKg))
   const each = weighed.find(({ eachAxle }) => eachAxle?.length === axles.count)?.eachAxle
   if (each && each.length > 0) return exactly(Math.max(...each.map(({ massKg }) => massKg)))
+  if (axleLoads?.axlesKg) return exactly(Math.max(...axleLoads.axlesKg))
   if (axles.count === undefined || onAxles === undefined) return undefined
   return axles.count === 1 ? onAxles : { lowKg: onAxles.lowKg / axles.count, ...(onAxles.highKg !== undefined && { highKg: onAxles.highKg }) }
 }
@@ -36,24 +36,29 @@ const half = (load: Bounded): Bounded => ({
   lowKg: load.lowKg / 2, ...(load.massKg !== undefined && { massKg: load.massKg / 2 }), ...(load.highKg !== undefined && { highKg: load.highKg / 2 }),
 })
 
-const withAxles = (balance: Balance, basis: LoadSheet['basis'], given: LoadFigures): HeldAgainst => {
-  const worst = worstAxleOf(balance, given.axles)
-  return { basis, figures: { ...given, ...(worst && { 'worst axle': worst, tyre: half(worst) }) } }
+/** The most loaded tyre, as the tyres' own sums have it: weighed by itself where it was, for the two sides of an axle seldom weigh alike. */
+const worstTyreOf = ({ loads }: TyreSums, worstAxle: Bounded | undefined): Bounded | undefined =>
+  loads.length > 0 ? exactly(Math.max(...loads.map(({ loadKg }) => loadKg))) : worstAxle && half(worstAxle)
+
+const withAxles = (balance: Balance, tyres: TyreSums, basis: LoadSheet['basis'], given: LoadFigures): HeldAgainst => {
+  const axle = worstAxleOf(balance, given.axles)
+  const tyre = worstTyreOf(tyres, axle)
+  return { basis, figures: { ...given, ...(axle && { 'worst axle': axle }), ...(tyre && { tyre }) } }
 }
 
 /** The loads that limits are held against: reckoned where every line is known, else as last weighed, else as bounded. */
-const figuresOf = (total: Bounded, balance: Balance): HeldAgainst => {
+const figuresOf = (total: Bounded, balance: Balance, tyres: TyreSums): HeldAgainst => {
   const { lever, axleLoads, weighed, bounds } = balance
   if (lever) {
     const couplingKg = axleLoads?.couplingKg ?? lever.couplingKg
-    return withAxles(balance, 'reckoned', { total, axles: exactly(lever.totalKg - couplingKg), coupling: exactly(couplingKg) })
+    return withAxles(balance, tyres, 'reckoned', { total, axles: exactly(lever.totalKg - couplingKg), coupling: exactly(couplingKg) })
   }
   const newest = weighed.find(({ totalKg, couplingKg }) => totalKg !== undefined && couplingKg !== undefined)
   if (newest?.totalKg !== undefined && newest.couplingKg !== undefined)
-    return { ...withAxles(balance, 'weighed', { total: exactly(newest.totalKg), axles: exactly(newest.totalKg - newest.couplingKg), coupling: exactly(newest.couplingKg) }), weighedOn: newest.date }
+    return { ...withAxles(balance, tyres, 'weighed', { total: exactly(newest.totalKg), axles: exactly(newest.totalKg - newest.couplingKg), coupling: exactly(newest.couplingKg) }), weighedOn: newest.date }
   // Nothing is known of the share: the axles may carry all of it, as long as the coupling is not lifted.
   const coupling = bounds && { lowKg: bounds.least.couplingKg, highKg: bounds.most.couplingKg }
-  return withAxles(balance, 'reckoned', { total, axles: { lowKg: 0, ...(total.highKg !== undefined && { highKg: total.highKg }) }, ...(coupling && { coupling }) })
+  return withAxles(balance, tyres, 'reckoned', { total, axles: { lowKg: 0, ...(total.highKg !== undefined && { highKg: total.highKg }) }, ...(coupling && { coupling }) })
 }
 
 /** Every sum of a rig by a rule book: load sheet, balance, tyres, coupling, brakes. Pure; a rig of any completeness. */
@@ -64,10 +69,10 @@ export const sumsOf = (given: Rig, ruleBook: RuleBook, wanted: SumsSettings): Su
   const limits = limitsOf(rig.trailer, rig.couplingRatings ?? {}, ruleBook)
   const bands = bandsOf(wanted, ruleBook)
   const balance = balanceOf({ rig, items, bands, bandsFrom: bandsFrom(bands, ruleBook), smallestStaticKg: smallestStaticOf(limits)?.massKg, reserveWanted: wanted.reserve })
-  const load = loadSheetOf(items, limits, figuresOf(totalOfItems(items), balance), wanted.reserve)
+  const tyres = tyreSumsOf(rig, balance, ruleBook, wanted.reserve)
+  const load = loadSheetOf(items, limits, figuresOf(totalOfItems(items), balance, tyres), wanted.reserve)
   return {
-    load, balance, faults,
-    tyres: tyreSumsOf(rig, balance, ruleBook, wanted.reserve),
+    load, balance, tyres, faults,
     coupling: couplingSumsOf(rig, load, balance, ruleBook),
     brakes: brakeSumsOf(rig, load, balance, ruleBook),
   }

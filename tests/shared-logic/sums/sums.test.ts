@@ -27,6 +27,13 @@ describe('a load sheet of a whole rig', () => {
     expect(sums(rig).load.narrowest).toEqual({ id: 'tyres together', ratingKg: 2920, underPlateKg: 180 })
     expect(sentences(rig)).toContain('Tyres carry 2,920 kg: 180 kg less than the plate says.')
   })
+  it('holds axle and tyre against the wheel scales where each wheel was weighed: the heavier side counts, not half of what was reckoned', () => {
+    const rig = without(wholeRig(), (copy) => { copy.weighings = [{ method: 'each axle', date: '2026-11-01', axles: [{ leftKg: 860, rightKg: 300 }, { leftKg: 240, rightKg: 250 }] }] })
+    const all = sums(rig)
+    expect(lineOf(all, 'one axle')).toMatchObject({ load: { massKg: 1160 }, standing: 'over' })
+    expect(lineOf(all, 'one tyre')).toMatchObject({ load: { massKg: 860 }, reserveKg: -35, standing: 'over' })
+    expect(all.load.governing).toBe('one axle')
+  })
   it('names the limit with the least reserve, whatever it is of', () => {
     expect(sums(wholeRig()).load.governing).toBe('maximum mass')
     expect(sums(without(wholeRig(), (copy) => { copy.couplingRatings = { couplerStaticKg: 100 } })).load.governing).toBe('coupler, coupling load')
