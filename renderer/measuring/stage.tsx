@@ -64,6 +64,10 @@ export const Stage = ({ src, size, board, outline, tool, onPut, onImage, onNoIma
     crosshair.follow(point)
     put(point)
   }
+  const tapInWindow = (x: number, y: number): void => {
+    const box = frame.current?.getBoundingClientRect()
+    if (box) tap([x - box.left, y - box.top])
+  }
   const touches = useTouches(viewed, {
     onTap: tap,
     ...(tip && { onDown: (place: PixelPoint) => drawn.begin(at(place)), onMove: (place: PixelPoint) => drawn.go(at(place)), onUp: drawn.end, onCancel: drawn.cancel }),
@@ -79,7 +83,7 @@ export const Stage = ({ src, size, board, outline, tool, onPut, onImage, onNoIma
           style={{ width: size.widthPx * view.scale, height: size.heightPx * view.scale, left: view.left, top: view.top }}
         />
         <Overlay board={board} outline={outline} stroke={drawn.stroke} view={view} frame={viewed.frame} crosshair={crosshair.isShown ? crosshair.at : undefined} />
-        <Handles points={points} viewed={viewed} list={list} />
+        <Handles points={points} viewed={viewed} list={list} onTap={tapInWindow} />
         {points.touched && <Magnifier src={src} size={size} view={view} point={points.touched} />}
       </div>
       <output className="visually-hidden">{points.news}</output>
@@ -90,13 +94,13 @@ export const Stage = ({ src, size, board, outline, tool, onPut, onImage, onNoIma
   )
 }
 
-const Handles = ({ points, viewed, list }: { readonly points: Points; readonly viewed: ViewControl; readonly list: PointList | undefined }) =>
+const Handles = ({ points, viewed, list, onTap }: { readonly points: Points; readonly viewed: ViewControl; readonly list: PointList | undefined; readonly onTap: (x: number, y: number) => void }) =>
   points.points.map((point, index) => (
     <Handle
       // A point has no identity beyond its place in the row.
       // oxlint-disable-next-line react/no-array-index-key
       key={`${list} ${index}`} number={index + 1} at={toFrame(viewed.view, point)} label={points.labelOf(index)}
-      onGrab={() => points.grab(index)} onDrag={(byX, byY, isTouch) => points.drag(index, byX, byY, isTouch)} onLetGo={points.letGo}
+      onGrab={() => points.grab(index)} onDrag={(byX, byY, isTouch) => points.drag(index, byX, byY, isTouch)} onLetGo={points.letGo} onTap={onTap}
       onStep={(way, isLarge) => points.step(index, way, isLarge)} onRemove={() => points.remove(index)}
     />
   ))

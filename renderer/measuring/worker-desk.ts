@@ -5,11 +5,14 @@ import { pictureWork, type PictureWork } from './picture-work'
 
 type Wish = Extract<ToWorker, { kind: 'measure' }>
 
+/** A setting that is dragged rests this long before the area is worked out, so that nothing keeps the next outline waiting. */
+const restMs = 60
+
 /** Lets messages that came meanwhile be heard. */
-const pause = (): Promise<void> => new Promise((resolve) => { setTimeout(resolve) })
+const pause = (ms = 0): Promise<void> => new Promise((resolve) => { setTimeout(resolve, ms) })
 
 /**
- * Answers wishes one at a time and only the newest: first the outline, then, if none came meanwhile, the area.
+ * Answers wishes one at a time and only the newest: first the outline, roughly where it was found, then, if none came meanwhile, as it counts, and the area.
  * Runs in the worker; `tell` is how it answers, `read` how a picture becomes pixels.
  */
 export const workerDesk = (tell: (message: FromWorker) => void, read: (bitmap: ImageBitmap) => Pixels): ((message: ToWorker) => void) => {
@@ -26,9 +29,12 @@ export const workerDesk = (tell: (message: FromWorker) => void, read: (bitmap: I
       await pause()
       if (newest !== wish) return
     }
-    tell({ kind: 'outlined', turn, outline: on.outline(given) })
-    await pause()
-    if (newest === wish) tell({ kind: 'measured', turn, result: isScaled ? on.measure(given) : undefined })
+    const isFinding = given.outline.by === 'finder'
+    tell({ kind: 'outlined', turn, outline: on.quickOutline(given) })
+    await pause(isFinding ? restMs : 0)
+    if (newest !== wish) return
+    if (isFinding) tell({ kind: 'outlined', turn, outline: on.outline(given) })
+    tell({ kind: 'measured', turn, result: isScaled ? on.measure(given) : undefined })
   }
   const take = (): Wish | undefined => {
     const next = newest === taken ? undefined : newest

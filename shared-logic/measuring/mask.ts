@@ -35,7 +35,11 @@ export const polygonMask = (size: MaskSize, points: readonly PixelPoint[]): Mask
 }
 
 /** What is in both. */
-export const overlap = (one: Mask, other: Mask): Mask => ({ ...one, data: one.data.map((inside, index) => inside & (other.data[index] ?? 0)) })
+export const overlap = (one: Mask, other: Mask): Mask => {
+  const data = one.data.slice()
+  for (let index = 0; index < data.length; index += 1) data[index] = (data[index] ?? 0) & (other.data[index] ?? 0)
+  return { ...one, data }
+}
 
 export const pixelCount = ({ data }: Mask): number => {
   let count = 0

@@ -37,7 +37,7 @@ describe('the computing beside the window', () => {
     desk.send({ kind: 'measure', turn: 1, given: finding(0.5), isScaled: true })
     const answer = await desk.settled(1)
     expect(answer).toEqual({ kind: 'measured', turn: 1, result: measuredArea(finding(0.5), foundMasks(featuresOf(scene.pixels, scene.face), 0.5)) })
-    expect(desk.told.map(({ kind }) => kind)).toEqual(['looking', 'outlined', 'measured'])
+    expect(desk.told.map(({ kind }) => kind)).toEqual(['looking', 'outlined', 'outlined', 'measured'])
   })
 
   it('answers the newest of many wishes and lets those between fall', async () => {
@@ -46,7 +46,7 @@ describe('the computing beside the window', () => {
     await desk.settled(30)
     const measured = desk.told.filter(({ kind }) => kind === 'measured')
     expect(measured.map(({ turn }) => turn)).toEqual([30])
-    expect(desk.told.filter(({ kind }) => kind === 'outlined').length).toBeLessThan(4)
+    expect(desk.told.filter(({ kind }) => kind === 'outlined').length).toBeLessThan(5)
   })
 
   it('comes back to the first area when a change is taken back at once', async () => {
