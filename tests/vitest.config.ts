@@ -28,7 +28,7 @@ export default defineConfig({
         },
       },
       // After all the others, so that a browser's waiting is not waiting for them.
-      { extends: true, test: { name: 'walk', environment: 'node', include: ['tests/walk/**/*.test.ts'], globalSetup: ['tests/shell/build-first.mjs'], testTimeout: 480_000, hookTimeout: 120_000, sequence: { groupOrder: 1 } } },
+      { extends: true, test: { name: 'walk', environment: 'node', include: ['tests/walk/**/*.test.ts'], globalSetup: ['tests/shell/build-first.mjs'], testTimeout: 480_000, hookTimeout: 120_000, expect: { poll: { timeout: 20_000 } }, sequence: { groupOrder: 1 } } },
     ],
   },
 })
