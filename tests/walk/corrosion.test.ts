@@ -18,6 +18,8 @@ const { survey: said, measuring } = en.screens
 const { spots: spotWords } = said
 const checkId = 'frame.corrosion'
 const position = 'left rail'
+/** A machine at other work measures slowly; nothing here is about speed. */
+const patient = { timeout: 20_000 }
 
 let browser: Browser
 let place: Awaited<ReturnType<typeof makeYardFolder>>
@@ -96,9 +98,9 @@ it('a spot is put on the drawing, scaled by a card, outlined by mouse, moved by 
   // One corner by keyboard: ten px out and back again leaves the area as it was, and one step makes another.
   await hand.handle('polygon', 1).focus()
   await page.keyboard.press('Shift+ArrowRight')
-  await expect.poll(async () => (await hand.result()).areaM2).not.toBe(byMouse.areaM2)
+  await expect.poll(async () => (await hand.result()).areaM2, patient).not.toBe(byMouse.areaM2)
   await page.keyboard.press('Shift+ArrowLeft')
-  await expect.poll(async () => (await hand.result()).areaM2).toBe(byMouse.areaM2)
+  await expect.poll(async () => (await hand.result()).areaM2, patient).toBe(byMouse.areaM2)
 
   await hand.step('face')
   await hand.tapAt(scene.face)
@@ -135,9 +137,9 @@ it('rust is found by colour beside the window, its share told, and a stroke of t
   expect(await lookAt(page, 'measuring-found')).toEqual([])
   await hand.choose(measuring.outline.stroke, measuring.outline.does.adds)
   await hand.tapAt([[scene.plan.widthPx / 2, scene.plan.heightPx / 2]])
-  await expect.poll(async () => (await hand.result()).areaM2).toBeGreaterThan(found.areaM2)
+  await expect.poll(async () => (await hand.result()).areaM2, patient).toBeGreaterThan(found.areaM2)
   await hand.press(measuring.undo)
-  await expect.poll(async () => (await hand.result()).areaM2).toBe(found.areaM2)
+  await expect.poll(async () => (await hand.result()).areaM2, patient).toBe(found.areaM2)
   await hand.press(measuring.cancel)
   await page.getByRole('alertdialog').getByRole('button', { name: measuring.discard, exact: true }).click()
   await hand.sheet.getByRole('button', { name: spotWords.cancel, exact: true }).click()
