@@ -4,10 +4,11 @@ import type { PixelPoint } from '../measuring/measurement'
 import type { Mask, Pixels } from '../measuring/pixels'
 import { boxMean } from './box-mean'
 import { readEdges } from './edges'
+import { fineLikeness } from './fine-likeness'
 import { readColours } from './likeness'
 import { lightColourOf } from './light-colour'
 import { judgePatches } from './patches'
-import { areaIn, lengthIn, planesOf } from './planes'
+import { areaIn, lengthIn, planesOf, readingStep } from './planes'
 import { lengthOf, overRegions, runsJoined, setRuns } from './regions'
 import { levelsAt } from './sensitivity'
 import { sizesPx } from './thresholds'
@@ -19,22 +20,18 @@ export interface RustFeatures {
   readonly likeness: Uint8Array
 }
 
-const inBytes = (likeness: Float32Array): Uint8Array => {
-  const bytes = new Uint8Array(likeness.length)
-  for (let at = 0; at < bytes.length; at += 1) bytes[at] = Math.round(255 * (likeness[at] ?? 0))
-  return bytes
-}
-
 /** The slow part, done once for a picture and face. `face` in px of `pixels`; nothing is found off it. */
 export const featuresOf = (pixels: Pixels, face?: readonly PixelPoint[]): RustFeatures => {
-  const planes = planesOf(pixels)
-  const reach = Math.round((lengthIn(pixels, sizesPx.smoothing) - 1) / 2)
-  for (const plane of [planes.red, planes.green, planes.blue]) boxMean(plane, pixels.width, pixels.height, reach)
-  const faceMask = face && polygonMask(pixels, face)
-  const colours = readColours(planes, lightColourOf(planes, faceMask), faceMask)
-  judgePatches(colours, pixels)
-  readEdges(planes, colours.squares, colours.likeness, faceMask)
-  return { width: pixels.width, height: pixels.height, likeness: inBytes(colours.likeness) }
+  const { width, height } = pixels
+  const step = readingStep(pixels)
+  const planes = planesOf(pixels, step)
+  const reach = Math.round((lengthIn(planes, sizesPx.smoothing) - 1) / 2)
+  for (const plane of [planes.red, planes.green, planes.blue]) boxMean(plane, planes.width, planes.height, reach)
+  const faceRead = face && polygonMask(planes, face.map(([x, y]): PixelPoint => [x / step, y / step]))
+  const colours = readColours(planes, lightColourOf(planes, faceRead), faceRead)
+  judgePatches(colours, planes)
+  readEdges(planes, colours.squares, colours.likeness, faceRead)
+  return { width, height, likeness: fineLikeness(colours.likeness, planes, pixels, step, face && polygonMask(pixels, face)) }
 }
 
 /** Regions of likely pixels that hold sure ones and are no specks; the small gaps in them closed. A higher sensitivity takes no pixel away. */
