@@ -45,7 +45,12 @@ const sidesOf = (planes: Planes, squares: Squares, likeness: Float32Array, face:
  * each channel weighed by its noise; the share is a / (a + b). `undefined` where the two are too alike or the pixel is no such mixture.
  */
 const shareOfRust = (planes: Planes, at: number, rust: Side, ground: Side, square: number): number | undefined => {
-  let [rr, gg, rg, pr, pg, pp] = [0, 0, 0, 0, 0, 0]
+  let rr = 0
+  let gg = 0
+  let rg = 0
+  let pr = 0
+  let pg = 0
+  let pp = 0
   const addChannel = (p: number, r: number, g: number): void => {
     const weight = 1 / (p + r + g + edgeReading.darkLight)
     rr += weight * r * r

@@ -15,10 +15,18 @@ export const fineLikeness = (likeness: Float32Array, readSize: MaskSize, size: M
     const [above, below, part] = [(down.first[row] ?? 0) * readSize.width, (down.second[row] ?? 0) * readSize.width, down.share[row] ?? 0]
     for (let column = 0; column < size.width; column += 1, at += 1) {
       if (face && face.data[at] !== 1) continue
-      const [left, right, share] = [across.first[column] ?? 0, across.second[column] ?? 0, across.share[column] ?? 0]
-      const upper = (likeness[above + left] ?? 0) * (1 - share) + (likeness[above + right] ?? 0) * share
-      const lower = (likeness[below + left] ?? 0) * (1 - share) + (likeness[below + right] ?? 0) * share
-      fine[at] = Math.round(255 * (upper * (1 - part) + lower * part))
+      const left = across.first[column] ?? 0
+      const right = across.second[column] ?? 0
+      const upperLeft = likeness[above + left] ?? 0
+      const upperRight = likeness[above + right] ?? 0
+      const lowerLeft = likeness[below + left] ?? 0
+      const lowerRight = likeness[below + right] ?? 0
+      // Most of a picture is no rust at all.
+      if (upperLeft + upperRight + lowerLeft + lowerRight === 0) continue
+      const share = across.share[column] ?? 0
+      const upper = upperLeft + (upperRight - upperLeft) * share
+      const lower = lowerLeft + (lowerRight - lowerLeft) * share
+      fine[at] = 255 * (upper + (lower - upper) * part) + 0.5
     }
   }
   return fine

@@ -29,7 +29,10 @@ export const planesOf = ({ width, height, data }: Pixels, step = 1): Planes => {
   const [red, green, blue] = [new Float32Array(across * down), new Float32Array(across * down), new Float32Array(across * down)]
   for (let block = 0, top = 0; top < height; top += step) {
     for (let left = 0; left < width; left += step, block += 1) {
-      let [r, g, b, count] = [0, 0, 0, 0]
+      let r = 0
+      let g = 0
+      let b = 0
+      let count = 0
       for (let row = top; row < Math.min(height, top + step); row += 1) {
         for (let byte = 4 * (row * width + left), end = 4 * (row * width + Math.min(width, left + step)); byte < end; byte += 4, count += 1) {
           r += linearOfByte[data[byte] ?? 0] ?? 0
