@@ -70,7 +70,7 @@ const Card = (props: SpotProps) => {
   const cells = sayCells(words, trail, useUnits())
   return (
     <li className={style.card}>
-      <h3 className={style.cardHead}><Verdict spot={props.spot} /> {number} <OpenButton {...props} /></h3>
+      <h2 className={style.cardHead}><Verdict spot={props.spot} /> {number} <OpenButton {...props} /></h2>
       <p className={style.soft}>{cells.about}</p>
       <dl className={style.facts}>
         {cardCells.filter((cell) => cells[cell] !== '').map((cell) => (
