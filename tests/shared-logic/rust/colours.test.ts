@@ -85,3 +85,15 @@ describe('the face', () => {
     expect(seen(1.06, 1, 0.9) / usual).toBeCloseTo(1, 1)
   })
 })
+
+describe('a picture at the full working size', () => {
+  it('keeps the border of a spot where it is, though colours are read at half the fineness', () => {
+    const picture = painted(1600, 1200, (x, y) => (Math.hypot(x + 0.5 - 801, y + 0.5 - 601) < 200 ? ((Math.floor(x / 18) * 5 + Math.floor(y / 18) * 3) % 4 < 2 ? [150, 70, 32] : [105, 56, 28]) : [160, 162, 164]))
+    const found = rustMask(featuresOf(picture), 0.5)
+    expect(found.width).toBe(1600)
+    expect(pixelCount(found) / (Math.PI * 200 ** 2)).toBeCloseTo(1, 1.7)
+    const columns = Array.from({ length: 1600 }, (_, x) => x).filter((x) => found.data[601 * 1600 + x] === 1)
+    expect(Math.abs((columns[0] ?? 0) - 601)).toBeLessThanOrEqual(1)
+    expect(Math.abs((columns.at(-1) ?? 0) - 1000)).toBeLessThanOrEqual(1)
+  })
+})
