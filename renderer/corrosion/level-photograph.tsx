@@ -1,4 +1,4 @@
-import { useMemo, useState } from 'react'
+import { useCallback, useMemo, useState } from 'react'
 import { photographAddress } from '../../shared-logic/contract/contract'
 import { roundLengthWithin } from '../../shared-logic/measuring/scale-bar'
 import { composed, toFrame, type LevelPicture } from '../../shared-logic/measuring/level-picture'
@@ -18,6 +18,18 @@ const cssMatrix = ([a, b, c, d, e, f, g, h, i]: SurfaceMap): string => `matrix3d
 const laidOut = (outline: string, map: SurfaceMap): string =>
   outline.replaceAll(/(-?[\d.]+) (-?[\d.]+)/g, (_, x: string, y: string) => toSurface(map, [Number(x), Number(y)]).map((value) => value.toFixed(1)).join(' '))
 
+/** How wide a frame stands on the screen, px. */
+const useColumn = (): { readonly columnPx: number; readonly measure: (element: HTMLElement | null) => (() => void) | undefined } => {
+  const [columnPx, setColumnPx] = useState<number>(frame.width)
+  const measure = useCallback((element: HTMLElement | null) => {
+    if (element === null || typeof ResizeObserver === 'undefined') return undefined
+    const watching = new ResizeObserver(() => setColumnPx(element.clientWidth))
+    watching.observe(element)
+    return () => watching.disconnect()
+  }, [])
+  return { columnPx, measure }
+}
+
 interface LevelPhotographProps {
   readonly measurement: Measurement
   readonly picture: LevelPicture
@@ -29,25 +41,23 @@ interface LevelPhotographProps {
 /** A measured photograph laid level at the scale of its fellows, its outline and a scale bar over it. */
 export const LevelPhotograph = ({ measurement, picture, widthM, name }: LevelPhotographProps) => {
   const units = useUnits()
+  const { columnPx, measure } = useColumn()
   const [image, setImage] = useState<HTMLImageElement>()
   const wanted = useMemo(() => ({ given: measurement, isScaled: false }), [measurement])
   const { outline } = useComputing(image, wanted, browserEngine)
   const map = useMemo(() => toFrame(picture, widthM, frame), [picture, widthM])
+  const shown = useMemo(() => toFrame(picture, widthM, { width: columnPx, height: (columnPx * frame.height) / frame.width }), [picture, widthM, columnPx])
   const shrink = Math.min(1, workingEdgePx / Math.max(measurement.widthPx, measurement.heightPx))
   const bar = roundLengthWithin(widthM * 0.3, units)
   const barLong = (bar.lengthM / widthM) * frame.width
   const foot = frame.height - 16
   return (
-    <div className={style.frame} data-mm-across={Math.round(widthM * 1000)}>
+    <div ref={measure} className={style.frame} data-mm-across={Math.round(widthM * 1000)}>
+      <img
+        src={photographAddress(measurement.sha256, 'large')} alt="" onLoad={({ currentTarget }) => setImage(currentTarget)}
+        style={{ width: measurement.widthPx * shrink, height: measurement.heightPx * shrink, transform: cssMatrix(composed(shown, [1 / shrink, 0, 0, 0, 1 / shrink, 0, 0, 0, 1])) }}
+      />
       <svg viewBox={`0 0 ${frame.width} ${frame.height}`} role="img" aria-label={name}>
-        <foreignObject width={frame.width} height={frame.height}>
-          <div className={style.window}>
-            <img
-              src={photographAddress(measurement.sha256, 'large')} alt="" onLoad={({ currentTarget }) => setImage(currentTarget)}
-              style={{ width: measurement.widthPx * shrink, height: measurement.heightPx * shrink, transform: cssMatrix(composed(map, [1 / shrink, 0, 0, 0, 1 / shrink, 0, 0, 0, 1])) }}
-            />
-          </div>
-        </foreignObject>
         {outline !== '' && [style.under, style.over].map((line) => <path key={line} d={laidOut(outline, map)} className={line} fillRule="evenodd" />)}
         <g className={style.bar}>
           <rect x={8} y={foot - 26} width={Math.max(barLong + 16, 68)} height={36} className={style.plate} />

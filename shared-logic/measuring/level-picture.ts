@@ -56,9 +56,12 @@ const roomRound = 1.5
 /** No frame shows less than this, m. */
 const leastWidthM = 0.04
 
+/** Frames show whole centimetres, m. */
+const wholeM = 0.01
+
 /** The width of surface that every frame of one spot shows, m, so that the largest fits: `tallness` is a frame's height over its width. */
 export const commonWidthM = (pictures: readonly LevelPicture[], tallness: number): number =>
-  Math.max(leastWidthM, ...pictures.map(({ reachM: { across, up } }) => 2 * roomRound * Math.max(across, up / tallness)))
+  Math.ceil(Math.max(leastWidthM, ...pictures.map(({ reachM: { across, up } }) => 2 * roomRound * Math.max(across, up / tallness))) / wholeM - 1e-9) * wholeM
 
 /** From px of the original to px of a frame that shows so much of the surface. */
 export const toFrame = ({ map }: LevelPicture, widthM: number, frame: { readonly width: number; readonly height: number }): SurfaceMap => {
