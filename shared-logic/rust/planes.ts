@@ -23,27 +23,24 @@ const readingEdgePx = 800
 /** Px of the picture to one px read, along each side. */
 export const readingStep = ({ width, height }: Pick<Pixels, 'width' | 'height'>): number => Math.max(1, Math.round(Math.max(width, height) / readingEdgePx))
 
-/** Mean light of each block of `step` × `step` px; what is over at the right and below joins no block of its own but is averaged short. */
+const add = (plane: Float32Array, at: number, value: number): void => { plane[at] = (plane[at] ?? 0) + value }
+
+/** Mean light of each block of `step` × `step` px; the last blocks to the right and below may be narrower. */
 export const planesOf = ({ width, height, data }: Pixels, step = 1): Planes => {
   const [across, down] = [Math.ceil(width / step), Math.ceil(height / step)]
-  const [red, green, blue] = [new Float32Array(across * down), new Float32Array(across * down), new Float32Array(across * down)]
-  for (let block = 0, top = 0; top < height; top += step) {
-    for (let left = 0; left < width; left += step, block += 1) {
-      let r = 0
-      let g = 0
-      let b = 0
-      let count = 0
-      for (let row = top; row < Math.min(height, top + step); row += 1) {
-        for (let byte = 4 * (row * width + left), end = 4 * (row * width + Math.min(width, left + step)); byte < end; byte += 4, count += 1) {
-          r += linearOfByte[data[byte] ?? 0] ?? 0
-          g += linearOfByte[data[byte + 1] ?? 0] ?? 0
-          b += linearOfByte[data[byte + 2] ?? 0] ?? 0
-        }
-      }
-      red[block] = r / count
-      green[block] = g / count
-      blue[block] = b / count
+  const planes: Planes = { width: across, height: down, red: new Float32Array(across * down), green: new Float32Array(across * down), blue: new Float32Array(across * down) }
+  const blockOf = Int32Array.from({ length: width }, (_, column) => Math.floor(column / step))
+  const shareOf = Float32Array.from({ length: width }, (_, column) => 1 / Math.min(step, width - (blockOf[column] ?? 0) * step))
+  for (let row = 0, byte = 0; row < height; row += 1) {
+    const first = Math.floor(row / step)
+    const shareDown = 1 / Math.min(step, height - first * step)
+    for (let column = 0; column < width; column += 1, byte += 4) {
+      const block = first * across + (blockOf[column] ?? 0)
+      const share = shareDown * (shareOf[column] ?? 0)
+      add(planes.red, block, share * (linearOfByte[data[byte] ?? 0] ?? 0))
+      add(planes.green, block, share * (linearOfByte[data[byte + 1] ?? 0] ?? 0))
+      add(planes.blue, block, share * (linearOfByte[data[byte + 2] ?? 0] ?? 0))
     }
   }
-  return { width: across, height: down, red, green, blue }
+  return planes
 }

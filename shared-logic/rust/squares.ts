@@ -31,4 +31,11 @@ export const meanAround = ({ width, height }: Squares, plane: Float32Array, reac
 }
 
 /** Every square's mean a unit of weight, from sums and weights that are means around it already; 0 where there is no weight. */
-export const perWeight = (sums: Float32Array, weights: Float32Array): Float32Array => sums.map((sum, at) => ((weights[at] ?? 0) > 1e-4 ? sum / (weights[at] ?? 1) : 0))
+export const perWeight = (sums: Float32Array, weights: Float32Array): Float32Array => {
+  const quotients = new Float32Array(sums.length)
+  for (let at = 0; at < sums.length; at += 1) {
+    const weight = weights[at] ?? 0
+    if (weight > 1e-4) quotients[at] = (sums[at] ?? 0) / weight
+  }
+  return quotients
+}

@@ -6,6 +6,8 @@ import type { BenchLine } from './bench-line'
 const runs = 15
 const featuresBudgetMs = 300
 const maskBudgetMs = 50
+/** Once a worker: the engine compiles the code while it runs. */
+const firstBudgetMs = 600
 
 const middleMs = (work: (run: number) => void): number => {
   const times = Array.from({ length: runs }, (_, run) => {
@@ -25,7 +27,7 @@ export const benchRust = async (): Promise<BenchLine[]> => {
   const features = featuresOf(pixels)
   const first = Math.round(performance.now() - began)
   return [
-    line('find rust on a 1600 px preview, the first time', first, featuresBudgetMs),
+    line('find rust on a 1600 px preview, the first time', first, firstBudgetMs),
     line('find rust on a 1600 px preview', middleMs(() => featuresOf(pixels)), featuresBudgetMs),
     line('move the slider of rust', middleMs((run) => rustMask(features, run / (runs - 1))), maskBudgetMs),
     line('see whether there is colour', middleMs(() => colourless(pixels)), maskBudgetMs),
