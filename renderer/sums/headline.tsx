@@ -1,4 +1,3 @@
-import { verdictOfStanding } from '../../shared-logic/balance/bands'
 import { sayReserve } from '../../shared-logic/drawings/limit-bars'
 import type { Sums } from '../../shared-logic/sums/sums'
 import { formatQuantity } from '../../shared-logic/units/convert'
@@ -9,7 +8,6 @@ import { useUnits } from '../parts/use-settings'
 import { useWords } from '../parts/use-words'
 import { VerdictMark } from '../parts/verdict-mark'
 import style from './headline.module.css'
-import { limitVerdicts } from './limit-list'
 import { shownShare } from './shown-share'
 
 /** As reckoned; where that cannot be, as the newest weighing had it, which the verdict beside it then rests on too. */
@@ -25,7 +23,7 @@ export const Headline = ({ sums: { balance, load } }: { readonly sums: Sums }) =
   const words = useWords()
   const units = useUnits()
   const said = words.screens.sums
-  const { standing, bands, smallestStaticKg } = balance
+  const { standing, verdict, bands, smallestStaticKg } = balance
   const gaps = { passFrom: shownShare(bands.passFrom), passTo: shownShare(bands.passTo), noticeFrom: shownShare(bands.noticeFrom), noticeTo: shownShare(bands.noticeTo), failBelow: shownShare(bands.failBelow), limit: measured('mass', smallestStaticKg ?? 0) }
   const tightest = load.lines.find(({ limit }) => limit.id === load.governing)
   return (
@@ -33,12 +31,12 @@ export const Headline = ({ sums: { balance, load } }: { readonly sums: Sums }) =
       <div>
         <dt>{said.share}</dt>
         <dd className={style.figure}>{sayCouplingLoad(balance, said, units)}</dd>
-        <dd className={style.meaning}><VerdictMark verdict={standing ? verdictOfStanding[standing] : 'not seen'} /><span>{standing && say(words.sums.balance.standings[standing], gaps, units)}</span></dd>
+        <dd className={style.meaning}><VerdictMark verdict={verdict ?? 'not seen'} /><span>{standing && say(words.sums.balance.standings[standing], gaps, units)}</span></dd>
       </div>
       <div>
         <dt>{said.tightest}</dt>
         <dd className={style.figure}>{tightest ? words.sums.limits[tightest.limit.id] : said.unknown}</dd>
-        <dd className={style.meaning}><VerdictMark verdict={tightest ? limitVerdicts[tightest.standing] : 'not seen'} /><span>{tightest && sayReserve(tightest, words, units)}</span></dd>
+        <dd className={style.meaning}><VerdictMark verdict={tightest?.verdict ?? 'not seen'} /><span>{tightest && sayReserve(tightest, words, units)}</span></dd>
       </div>
       <div>
         <dt>{said.total}</dt>

@@ -1,9 +1,8 @@
-import type { LimitLine, LimitStanding } from '../../shared-logic/load/limits'
+import type { LimitLine } from '../../shared-logic/load/limits'
 import type { LoadSheet } from '../../shared-logic/load/load-sheet'
 import { limitBar, sayReserve } from '../../shared-logic/drawings/limit-bars'
 import { formatQuantity } from '../../shared-logic/units/convert'
 import { measured } from '../../shared-logic/units/quantity'
-import type { Verdict } from '../../shared-logic/survey/verdict'
 import { say } from '../../shared-logic/words/say'
 import { DrawingShapes } from '../drawing/drawing-shapes'
 import { useUnits } from '../parts/use-settings'
@@ -11,8 +10,6 @@ import { useWords } from '../parts/use-words'
 import { VerdictMark } from '../parts/verdict-mark'
 import style from './limit-list.module.css'
 import { WaitsFor } from './sums-lines'
-
-export const limitVerdicts: Readonly<Record<LimitStanding, Extract<Verdict, 'pass' | 'advisory' | 'fail' | 'not seen'>>> = { within: 'pass', 'little reserve': 'advisory', over: 'fail', waits: 'not seen' }
 
 const LimitRow = ({ line, reserveWanted }: { readonly line: LimitLine; readonly reserveWanted: number }) => {
   const words = useWords()
@@ -26,7 +23,7 @@ const LimitRow = ({ line, reserveWanted }: { readonly line: LimitLine; readonly 
         {sayReserve(line, words, units)}
         {load?.massKg !== undefined && limit.ratingKg !== undefined && <span className={style.soft}>{say(words.screens.sums.limitLoad, { load: measured('mass', load.massKg), rating: formatQuantity('mass', limit.ratingKg, units) }, units)}</span>}
       </span>
-      <VerdictMark verdict={limitVerdicts[line.standing]} />
+      <VerdictMark verdict={line.verdict} />
     </li>
   )
 }

@@ -3,7 +3,7 @@ import type { Rig } from '../rig/rig'
 import type { BalanceBands, BandsFrom } from '../sums/settings'
 import { axleLoadsOf, type AxleLoads } from './axle-loads'
 import { axlesOf, type Axles } from './axles'
-import { bandsAt, standingOf, type BalanceStanding } from './bands'
+import { bandsAt, standingOf, verdictOfStanding, type BalanceStanding, type StandingVerdict } from './bands'
 import { compare, type Comparison } from './comparison'
 import { goalOf, type Goal } from './goal'
 import { leverOf, type Lever, type Mass } from './lever'
@@ -27,6 +27,10 @@ export interface Balance {
   /** From the lever, else from the newest weighing, else from bounds whose two ends agree. */
   readonly standing?: BalanceStanding
   readonly standingFrom?: 'reckoned' | 'weighed' | 'bounds'
+  /** Of `standing`; a fail that is only reckoned is advice where scales showed otherwise. */
+  readonly verdict?: StandingVerdict
+  /** How the coupling load of the newest weighing lies; scales decide. */
+  readonly scales?: { readonly date: string; readonly standing: BalanceStanding; readonly verdict: StandingVerdict }
   readonly smallestStaticKg?: number
   readonly axleLoads?: AxleLoads
   readonly tanks?: TankCurve
@@ -55,13 +59,25 @@ interface Given {
   readonly reserveWanted: number
 }
 
-const standingFrom = ({ bands, smallestStaticKg }: Given, lever: Lever | undefined, bounds: ShareRange | undefined, weighed: readonly WeighedResult[]): Pick<Balance, 'standing' | 'standingFrom'> => {
-  if (lever) return { standing: standingOf(lever.share, lever.couplingKg, bands, smallestStaticKg), standingFrom: 'reckoned' }
+const scalesOf = ({ bands, smallestStaticKg }: Given, weighed: readonly WeighedResult[]): Balance['scales'] => {
   const newest = weighed.find(({ share }) => share !== undefined)
-  if (newest?.share !== undefined && newest.couplingKg !== undefined) return { standing: standingOf(newest.share, newest.couplingKg, bands, smallestStaticKg), standingFrom: 'weighed' }
+  if (newest?.share === undefined || newest.couplingKg === undefined) return undefined
+  const standing = standingOf(newest.share, newest.couplingKg, bands, smallestStaticKg)
+  return { date: newest.date, standing, verdict: verdictOfStanding[standing] }
+}
+
+const standingFrom = ({ bands, smallestStaticKg }: Given, lever: Lever | undefined, bounds: ShareRange | undefined, scales: Balance['scales']): Pick<Balance, 'standing' | 'standingFrom'> => {
+  if (lever) return { standing: standingOf(lever.share, lever.couplingKg, bands, smallestStaticKg), standingFrom: 'reckoned' }
+  if (scales) return { standing: scales.standing, standingFrom: 'weighed' }
   if (!bounds) return {}
   const [least, most] = [bounds.least, bounds.most].map(({ share, couplingKg }) => standingOf(share, couplingKg, bands, smallestStaticKg))
   return least !== undefined && least === most ? { standing: least, standingFrom: 'bounds' } : {}
+}
+
+const verdictOf = ({ standing, standingFrom: from }: Pick<Balance, 'standing' | 'standingFrom'>, scales: Balance['scales']): Pick<Balance, 'verdict'> => {
+  if (standing === undefined) return {}
+  const verdict = verdictOfStanding[standing]
+  return { verdict: verdict === 'fail' && from !== 'weighed' && scales !== undefined && scales.verdict !== 'fail' ? 'advisory' : verdict }
 }
 
 /** What hangs on the lever itself. */
@@ -88,12 +104,14 @@ export const balanceOf = (given: Given): Balance => {
   const dryIsWhole = items.every(({ kind, massKg, atM }) => kind === 'tank' || (massKg !== undefined && atM !== undefined))
   const totalKg = lever?.totalKg ?? weighed.find((result) => result.totalKg !== undefined)?.totalKg
   const bands = totalKg === undefined ? given.bands : bandsAt(given.bands, totalKg)
+  const scales = scalesOf(given, weighed)
+  const stands = standingFrom(given, lever, bounds, scales)
   const tanks = axleM !== undefined && dryIsWhole ? tankCurveOf(rig, items, dry, axleM) : undefined
   return {
     axles, bands, bandsFrom: given.bandsFrom, masses, weighed, waitsFor: [...new Set([...(axleM === undefined ? ['trailer.ballToAxleM'] : []), ...items.flatMap((item) => item.waitsFor)])],
     ...(smallestStaticKg !== undefined && { smallestStaticKg }),
     ...(lever && axleM !== undefined && fromLever(given, axles, masses, lever, axleM, weighed)),
     ...(bounds && { bounds }), ...(tanks && { tanks }),
-    ...standingFrom(given, lever, bounds, weighed),
+    ...stands, ...verdictOf(stands, scales), ...(scales && { scales }),
   }
 }

@@ -26,6 +26,7 @@ export const standingOfShare = (share: number, bands: BalanceBands): BalanceStan
 export const standingOf = (share: number, couplingKg: number, bands: BalanceBands, smallestStaticKg: number | undefined): BalanceStanding =>
   smallestStaticKg !== undefined && isOver(couplingKg, smallestStaticKg) ? 'over the static limit' : standingOfShare(share, share > 0 ? bandsAt(bands, couplingKg / share) : bands)
 
-export const verdictOfStanding: Readonly<Record<BalanceStanding, Extract<Verdict, 'pass' | 'advisory' | 'fail'>>> = {
+export type StandingVerdict = Extract<Verdict, 'pass' | 'advisory' | 'fail'>
+export const verdictOfStanding: Readonly<Record<BalanceStanding, StandingVerdict>> = {
   lifts: 'fail', 'too light': 'fail', 'over the static limit': 'fail', 'very light': 'advisory', light: 'advisory', heavy: 'advisory', 'very heavy': 'advisory', within: 'pass',
 }

@@ -4,6 +4,7 @@ import type { Trailer } from '../rig/trailer'
 import { isOver } from '../rules/beyond'
 import { classLimitKg, isCouplerClass } from '../rules/coupler-classes'
 import type { RuleBook } from '../rules/rule-book'
+import type { Verdict } from '../survey/verdict'
 import { tyreCapacityOf } from '../tyres/tyre-capacity'
 import type { Bounded } from './bounded'
 
@@ -30,6 +31,9 @@ export type LoadFigures = Readonly<Partial<Record<LoadOn, Bounded>>>
 /** 'waits': a number is missing, and its bounds do not settle it either. */
 export type LimitStanding = 'within' | 'little reserve' | 'over' | 'waits'
 
+export type LimitVerdict = Extract<Verdict, 'pass' | 'advisory' | 'fail' | 'not seen'>
+const verdictOf: Readonly<Record<LimitStanding, LimitVerdict>> = { within: 'pass', 'little reserve': 'advisory', over: 'fail', waits: 'not seen' }
+
 /** A limit with what rests on it. Reserve as a share of the rating, negative when over; absent while the load is only bounded. */
 export interface LimitLine {
   readonly limit: Limit
@@ -37,6 +41,7 @@ export interface LimitLine {
   readonly reserveKg?: number
   readonly reserveShare?: number
   readonly standing: LimitStanding
+  readonly verdict: LimitVerdict
 }
 
 const standingOf = (loadKg: number, ratingKg: number, reserveWanted: number): Exclude<LimitStanding, 'waits'> => {
@@ -55,9 +60,10 @@ const standingOfBounds = ({ lowKg, highKg }: Bounded, ratingKg: number, reserveW
 export const lineOf = (limit: Limit, figures: LoadFigures, reserveWanted: number): LimitLine => {
   const load = figures[limit.on]
   const { ratingKg } = limit
-  if (load === undefined || ratingKg === undefined) return { limit, ...(load && { load }), standing: 'waits' }
-  if (load.massKg === undefined) return { limit, load, standing: standingOfBounds(load, ratingKg, reserveWanted) }
-  return { limit, load, reserveKg: ratingKg - load.massKg, reserveShare: 1 - load.massKg / ratingKg, standing: standingOf(load.massKg, ratingKg, reserveWanted) }
+  const stands = (standing: LimitStanding) => ({ limit, ...(load && { load }), standing, verdict: verdictOf[standing] })
+  if (load === undefined || ratingKg === undefined) return stands('waits')
+  if (load.massKg === undefined) return stands(standingOfBounds(load, ratingKg, reserveWanted))
+  return { ...stands(standingOf(load.massKg, ratingKg, reserveWanted)), reserveKg: ratingKg - load.massKg, reserveShare: 1 - load.massKg / ratingKg }
 }
 
 const limit = (id: LimitId, on: LoadOn, ratingKg: number | undefined, field: string): Limit => ({ id, on, field, ...(ratingKg !== undefined && { ratingKg }) })

@@ -24,6 +24,8 @@ export interface LoadSheet {
   /** Day of that weighing. */
   readonly weighedOn?: string
   readonly lines: readonly LimitLine[]
+  /** The same limits against the newest weighing, where the lines above are reckoned. Scales decide: what is only reckoned fails nothing that they found within. */
+  readonly byScales?: { readonly date: string; readonly lines: readonly LimitLine[] }
   /** The limit with the least reserve; absent while none can be worked out. */
   readonly governing?: LimitId
   readonly narrowest?: Narrowest
@@ -38,6 +40,8 @@ export interface LoadSheet {
 /** What the limits are held against. */
 export interface HeldAgainst extends Pick<LoadSheet, 'basis' | 'weighedOn'> {
   readonly figures: LoadFigures
+  /** What the newest weighing showed, where the figures are reckoned. */
+  readonly scales?: { readonly date: string; readonly figures: LoadFigures }
 }
 
 export const totalOfItems = (items: readonly LoadItem[]): Total => ({ ...together(items), waitsFor: items.flatMap(({ massWaitsFor }) => massWaitsFor) })
@@ -56,18 +60,23 @@ const narrowestOf = (limits: readonly Limit[]): Narrowest | undefined => {
 const leastReserve = (lines: readonly LimitLine[]): LimitLine | undefined =>
   lines.filter(({ reserveShare }) => reserveShare !== undefined).toSorted((a, b) => (a.reserveShare ?? 0) - (b.reserveShare ?? 0))[0]
 
+/** A fail that is only reckoned is advice where scales showed otherwise. */
+const besideScales = (line: LimitLine, weighed: readonly LimitLine[] | undefined): LimitLine =>
+  line.verdict === 'fail' && weighed?.some(({ limit, verdict }) => limit.id === line.limit.id && verdict !== 'fail') === true ? { ...line, verdict: 'advisory' } : line
+
 /**
  * The load sheet. `figures` of the loads: what rests where, kg; `reserveWanted`: share of the rating to keep in hand.
  * The smallest rating is what carries the boat full on this trailer's own mass. Common practice, no source (reserve).
  */
-export const loadSheetOf = (items: readonly LoadItem[], limits: readonly Limit[], { figures, basis, weighedOn }: HeldAgainst, reserveWanted: number): LoadSheet => {
-  const lines = limits.map((limit) => lineOf(limit, figures, reserveWanted))
+export const loadSheetOf = (items: readonly LoadItem[], limits: readonly Limit[], { figures, basis, weighedOn, scales }: HeldAgainst, reserveWanted: number): LoadSheet => {
+  const byScales = scales && { date: scales.date, lines: limits.flatMap((limit) => (scales.figures[limit.on] && limit.ratingKg !== undefined ? [lineOf(limit, scales.figures, reserveWanted)] : [])) }
+  const lines = limits.map((limit) => besideScales(lineOf(limit, figures, reserveWanted), byScales?.lines))
   const governing = leastReserve(lines)
   const narrowest = narrowestOf(limits)
   const fullKg = fullOf(items)
   return {
     items, total: totalOfItems(items), basis, lines, reserveWanted,
-    ...(weighedOn !== undefined && { weighedOn }),
+    ...(weighedOn !== undefined && { weighedOn }), ...(byScales && { byScales }),
     ...(governing && { governing: governing.limit.id }),
     ...(narrowest && { narrowest }),
     ...(fullKg !== undefined && { fullKg, smallestRatingKg: neededRatingKg(fullKg, reserveWanted, 'of the rating') }),

@@ -46,16 +46,22 @@ const withAxles = (balance: Balance, tyres: TyreSums, basis: LoadSheet['basis'],
   return { basis, figures: { ...given, ...(axle && { 'worst axle': axle }), ...(tyre && { tyre }) } }
 }
 
+/** What the newest whole weighing showed. */
+const scalesOf = ({ weighed }: Balance): HeldAgainst['scales'] => {
+  const newest = weighed.find(({ totalKg, couplingKg }) => totalKg !== undefined && couplingKg !== undefined)
+  if (newest?.totalKg === undefined || newest.couplingKg === undefined) return undefined
+  return { date: newest.date, figures: { total: exactly(newest.totalKg), axles: exactly(newest.totalKg - newest.couplingKg), coupling: exactly(newest.couplingKg) } }
+}
+
 /** The loads that limits are held against: reckoned where every line is known, else as last weighed, else as bounded. */
 const figuresOf = (total: Bounded, balance: Balance, tyres: TyreSums): HeldAgainst => {
-  const { lever, axleLoads, weighed, bounds } = balance
+  const { lever, axleLoads, bounds } = balance
+  const scales = scalesOf(balance)
   if (lever) {
     const couplingKg = axleLoads?.couplingKg ?? lever.couplingKg
-    return withAxles(balance, tyres, 'reckoned', { total, axles: exactly(lever.totalKg - couplingKg), coupling: exactly(couplingKg) })
+    return { ...withAxles(balance, tyres, 'reckoned', { total, axles: exactly(lever.totalKg - couplingKg), coupling: exactly(couplingKg) }), ...(scales && { scales }) }
   }
-  const newest = weighed.find(({ totalKg, couplingKg }) => totalKg !== undefined && couplingKg !== undefined)
-  if (newest?.totalKg !== undefined && newest.couplingKg !== undefined)
-    return { ...withAxles(balance, tyres, 'weighed', { total: exactly(newest.totalKg), axles: exactly(newest.totalKg - newest.couplingKg), coupling: exactly(newest.couplingKg) }), weighedOn: newest.date }
+  if (scales) return { ...withAxles(balance, tyres, 'weighed', scales.figures), weighedOn: scales.date }
   // Nothing is known of the share: the axles may carry all of it, as long as the coupling is not lifted.
   const coupling = bounds && { lowKg: bounds.least.couplingKg, highKg: bounds.most.couplingKg }
   return withAxles(balance, tyres, 'reckoned', { total, axles: { lowKg: 0, ...(total.highKg !== undefined && { highKg: total.highKg }) }, ...(coupling && { coupling }) })

@@ -22,8 +22,8 @@ describe('pressure for a load (published ST tyre load and pressure table)', () =
     expect((2 * (tyreCapacityOf({ size: 'ST205/75-15', loadRange: 'B' }, 'us')?.massKg ?? 0)) / pounds(1)).toBeCloseTo(2960, 6)
   })
   it.each([
-    [{}, 'trailer.tyre.size'], [{ size: 'ST205/75R15' }, 'trailer.tyre.loadRange'], [{ size: '195/70R14C', loadRange: 'C' as const }, 'trailer.tyre.size'],
-  ])('nothing is told of %j', (unknown, field) => expect(pressureForLoad(unknown, 400)).toEqual({ kind: 'not told', field }))
+    [{}, 'no size', 'trailer.tyre.size'], [{ size: 'ST205/75R15' }, 'no load range', 'trailer.tyre.loadRange'], [{ size: '195/70R14C', loadRange: 'C' as const }, 'no table', 'trailer.tyre.size'],
+  ])('nothing is told of %j: %s', (unknown, why, field) => expect(pressureForLoad(unknown, 400)).toEqual({ kind: 'not told', why, field }))
 })
 
 describe('what one tyre carries', () => {

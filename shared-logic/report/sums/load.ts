@@ -9,8 +9,6 @@ import { sayWaits } from '../../words/sums/section'
 import type { SumsSheet, SumsTable } from '../sums-document'
 import { cell, inputsOf, printed, shown, shownShare, type SheetContext } from './sheet-context'
 
-const verdicts = { within: 'pass', 'little reserve': 'advisory', over: 'fail', waits: 'not seen' } as const
-
 /** '1,450 kg', 'between 20 kg and 90 kg', 'at least 20 kg', 'not known'. */
 const sayMass = ({ words, units }: SheetContext, { massKg, lowKg, highKg }: Bounded): string => {
   const said = words.report.sums
@@ -32,7 +30,7 @@ const itemsTable = (context: SheetContext): SumsTable => {
   }
 }
 
-const limitRow = (context: SheetContext, { limit, load, reserveKg, reserveShare, standing }: LimitLine) => {
+const limitRow = (context: SheetContext, { limit, load, reserveKg, reserveShare, standing, verdict }: LimitLine) => {
   const { words, sums } = context
   // Bounds have no bar: a load drawn at its worst would be read as the load.
   const used = limit.ratingKg === undefined || load?.massKg === undefined ? undefined : load.massKg / limit.ratingKg
@@ -41,7 +39,7 @@ const limitRow = (context: SheetContext, { limit, load, reserveKg, reserveShare,
     cell(load ? sayMass(context, load) : words.report.notKnown), cell(shown(context, 'mass', limit.ratingKg)),
     cell(reserveKg === undefined ? '–' : `${shown(context, 'mass', reserveKg)}, ${shownShare(context, reserveShare)}`),
     cell(shownShare(context, used), used === undefined ? {} : { bar: { used: Math.max(0, used), wanted: 1 - sums.load.reserveWanted } }),
-    cell(words.sums.standings[standing], { verdict: verdicts[standing] }),
+    cell(words.sums.standings[standing], { verdict }),
   ]
 }
 

@@ -1,5 +1,5 @@
 import type { Balance } from '../../balance/balance'
-import { verdictOfStanding } from '../../balance/bands'
+import type { BalanceStanding } from '../../balance/bands'
 import type { Move } from '../../balance/goal'
 import type { Corner } from '../../balance/share-range'
 import type { WeighedResult } from '../../balance/weighed'
@@ -21,15 +21,18 @@ const nameOf = (words: Words, items: readonly LoadItem[], id: string): string =>
   return item ? nameOfItem(words, item) : id
 }
 
-const sayLever = (words: Words, { lever, bounds, standing, bands, smallestStaticKg }: Balance, units: UnitSystem): SumsLine[] => {
-  const said = words.sums.balance
-  const gaps = {
+const sayStanding = (words: Words, standing: BalanceStanding, { bands, smallestStaticKg }: Balance, units: UnitSystem): string =>
+  say(words.sums.balance.standings[standing], {
     passFrom: share(bands.passFrom), passTo: share(bands.passTo), noticeFrom: share(bands.noticeFrom), noticeTo: share(bands.noticeTo), failBelow: share(bands.failBelow), limit: mass(smallestStaticKg ?? 0),
-  }
+  }, units)
+
+const sayLever = (words: Words, balance: Balance, units: UnitSystem): SumsLine[] => {
+  const said = words.sums.balance
+  const { lever, bounds, standing, verdict } = balance
   return [
     ...(lever ? [{ text: say(said.reckoned, { coupling: mass(lever.couplingKg), share: share(lever.share), total: mass(lever.totalKg), axles: mass(lever.axleKg), centre: length(lever.centreM) }, units) }] : []),
     ...(bounds ? [{ text: say(said.bounds, { low: mass(bounds.least.couplingKg), high: mass(bounds.most.couplingKg), lowShare: share(bounds.least.share), highShare: share(bounds.most.share) }, units) }] : []),
-    ...(standing ? [{ text: say(said.standings[standing], gaps, units), verdict: verdictOfStanding[standing] }] : []),
+    ...(standing && verdict ? [{ text: sayStanding(words, standing, balance, units), verdict }] : []),
   ]
 }
 
@@ -87,6 +90,13 @@ const sayWeighed = (words: Words, result: WeighedResult, units: UnitSystem): Sum
   return { text: say(weighed, { date: { date: result.date }, method: words.sums.methods[result.method], told: parts.join(', ') }, units) }
 }
 
+/** How the newest weighing has it, where what stands above is reckoned. */
+const sayScales = (words: Words, balance: Balance, units: UnitSystem): SumsLine[] => {
+  const { scales, standingFrom } = balance
+  if (!scales || standingFrom === 'weighed') return []
+  return [{ text: say(words.sums.balance.byScales, { date: { date: scales.date }, standing: sayStanding(words, scales.standing, balance, units) }, units), verdict: scales.verdict }]
+}
+
 /** A weighing too old to speak for the rig as it is loaded now: one line, about the newest; no line while the day is not known. */
 const sayAge = (words: Words, { weighed: [newest] }: Balance, units: UnitSystem, today: string | undefined): SumsLine[] =>
   newest && today !== undefined && isOldWeighing(newest.date, today)
@@ -122,6 +132,6 @@ export const sayBalance = (words: Words, balance: Balance, items: readonly LoadI
   cautions: [words.sums.balance.caution, ...(balance.goal ? [words.sums.balance.moveCaution] : [])],
   lines: [
     ...sayLever(words, balance, units), ...(balance.lever ? [] : sayWaits(words, balance.waitsFor, units)), ...sayAxles(words, balance, units), ...sayTanks(words, balance, items, units),
-    ...sayGoal(words, balance, items, units), ...balance.weighed.map((result) => sayWeighed(words, result, units)), ...sayAge(words, balance, units, today), ...sayComparison(words, balance, units), ...sayStability(words, balance, units),
+    ...sayGoal(words, balance, items, units), ...balance.weighed.map((result) => sayWeighed(words, result, units)), ...sayScales(words, balance, units), ...sayAge(words, balance, units, today), ...sayComparison(words, balance, units), ...sayStability(words, balance, units),
   ],
 })

@@ -22,12 +22,9 @@ const sayBounded = (words: Words, name: string, { massKg, lowKg, highKg }: Bound
 export const nameOfItem = (words: Words, { kind, name }: LoadItem): string =>
   say(words.sums.load.items[kind], { name: (kind === 'tank' ? words.fieldOptions['boat.tanks.contents']?.[name ?? ''] : name) ?? '' }, 'metric')
 
-const verdicts = { within: 'pass', 'little reserve': 'advisory', over: 'fail', waits: 'not seen' } as const
-
-const sayLimit = (words: Words, { limit, load, reserveKg, reserveShare, standing }: LimitLine, units: UnitSystem): SumsLine => {
+const sayLimit = (words: Words, { limit, load, reserveKg, reserveShare, standing, verdict }: LimitLine, units: UnitSystem): SumsLine => {
   const said = words.sums.load
   const name = words.sums.limits[limit.id]
-  const verdict = verdicts[standing]
   if (limit.ratingKg === undefined) return { text: say(said.ratingUnknown, { limit: name }, units), verdict }
   const rating = mass(limit.ratingKg)
   if (load?.massKg === undefined || reserveKg === undefined || reserveShare === undefined)
@@ -40,11 +37,21 @@ const sayLimit = (words: Words, { limit, load, reserveKg, reserveShare, standing
   }
 }
 
+/** What the newest weighing says of the limits, where the sheet is reckoned: those it breaks or comes near, else that it breaks none. */
+const sayScales = (words: Words, { byScales }: LoadSheet, units: UnitSystem): SumsLine[] => {
+  if (!byScales || byScales.lines.length === 0) return []
+  const said = words.sums.load
+  const date = { date: byScales.date }
+  const named = byScales.lines.filter(({ standing }) => standing !== 'within').map((line) => sayLimit(words, line, units))
+  return named.length === 0 ? [{ text: say(said.scalesHold, { date }, units), verdict: 'pass' }] : named.map(({ text, ...line }) => ({ ...line, text: say(said.byScales, { date, line: text }, units) }))
+}
+
 /** What follows from the load sheet as a whole. */
 export const sayConclusions = (words: Words, sheet: LoadSheet, units: UnitSystem): SumsLine[] => {
   const { governing, narrowest, fullKg, smallestRatingKg, weighedOn, reserveWanted } = sheet
   const said = words.sums
   return [
+    ...sayScales(words, sheet, units),
     ...(weighedOn === undefined ? [] : [{ text: say(said.load.weighedBasis, { date: { date: weighedOn } }, units) }]),
     ...(narrowest?.underPlateKg === undefined ? [] : [{ text: say(said.load.less, { carries: said.load.carries[narrowest.id], rating: mass(narrowest.ratingKg), less: mass(narrowest.underPlateKg) }, units) }]),
     ...(governing === undefined ? [] : [{ text: say(said.load.governing, { limit: said.limits[governing] }, units) }]),

@@ -7,7 +7,6 @@ import { say } from '../say'
 import { sayWaits, type SumsLine, type SumsSection } from './section'
 
 const mass = (massKg: number) => measured('mass', massKg)
-const verdicts = { within: 'pass', 'little reserve': 'advisory', over: 'fail', waits: 'not seen' } as const
 
 const sayPressure = (words: Words, { pressure }: TyreLoad, units: UnitSystem): string => {
   const said = words.sums.tyres
@@ -17,7 +16,7 @@ const sayPressure = (words: Words, { pressure }: TyreLoad, units: UnitSystem): s
     case 'beyond':
       return say(said.beyond, { carries: mass(pressure.carriesKg) }, units)
     case 'not told':
-      return said.notTold
+      return said.notTold[pressure.why]
     default:
       return assertNever(pressure)
   }
@@ -26,8 +25,8 @@ const sayPressure = (words: Words, { pressure }: TyreLoad, units: UnitSystem): s
 const sayTyre = (words: Words, tyre: TyreLoad, units: UnitSystem): SumsLine => {
   const said = words.sums.tyres
   const { line } = tyre
+  const { verdict } = line
   const gaps = { place: say(said.place[tyre.side], { axle: tyre.axle }, units), load: mass(tyre.loadKg), from: said.from[tyre.from] }
-  const verdict = verdicts[line.standing]
   if (line.reserveKg === undefined) return { text: say(said.noCapacity, gaps, units), verdict }
   const text = line.standing === 'over'
     ? say(said.overload, { ...gaps, excess: mass(-line.reserveKg) }, units)
@@ -42,7 +41,7 @@ export const sayTyres = (words: Words, { capacity, placardPressurePa, speedKmPer
     id: 'tyres', title: words.sums.parts.tyres, formula: said.formula, sources: capacity ? [saySource(capacity.source)] : [], cautions: [],
     lines: [
       ...(capacity ? [{ text: reduced === undefined ? say(said.capacity, { capacity: mass(capacity.massKg) }, units) : say(said.reduced, { capacity: mass(capacity.massKg), from: mass(reduced) }, units) }] : []),
-      ...(speedKmPerHour === undefined ? [] : [{ text: say(said.speed, { speed: speedKmPerHour }, units) }]),
+      ...(speedKmPerHour === undefined ? [] : [{ text: say(said.speed, { speed: speedKmPerHour, milesPerHour: Math.floor(speedKmPerHour / 1.609344) }, units) }]),
       ...loads.map((tyre) => sayTyre(words, tyre, units)),
       ...(placardPressurePa === undefined ? [] : [{ text: say(said.placard, { pressure: measured('pressure', placardPressurePa) }, units) }]),
       ...sayWaits(words, waitsFor, units),

@@ -84,6 +84,39 @@ describe('what is not known', () => {
   })
 })
 
+describe('scales and sums that do not agree', () => {
+  const weighedAt = (couplingKg: number, axlesKg: number, change: (copy: Rig) => void = () => undefined): Rig =>
+    without(wholeRig(), (copy) => { copy.weighings = [{ method: 'tongue and axles', date: '2026-05-01', couplingKg, axlesKg }]; change(copy) })
+  const linesOf = (rig: Rig) => saySums(en, sums(rig), 'metric', '2026-11-25').flatMap(({ lines }) => lines)
+  const tail = (copy: Rig): void => { copy.trailer.ballToAxleM = 4.5 }
+
+  it('a coupling load reckoned too light fails by itself, and is advice where the scales found it good', () => {
+    expect(sums(without(wholeRig(), tail)).balance).toMatchObject({ standing: 'too light', verdict: 'fail' })
+    const all = sums(weighedAt(175, 1575, tail))
+    expect(all.balance).toMatchObject({ standing: 'too light', standingFrom: 'reckoned', verdict: 'advisory', scales: { date: '2026-05-01', standing: 'within', verdict: 'pass' } })
+    expect(linesOf(weighedAt(175, 1575, tail)).filter(({ verdict }) => verdict === 'fail')).toEqual([])
+  })
+  it('a coupling that the scales found lifted fails, whatever was reckoned', () => {
+    const rig = without(wholeRig(), (copy) => { copy.weighings = [{ method: 'weighbridge', date: '2026-05-01', towAloneKg: 2400, towCoupledKg: 2360, trailerAxlesKg: 1700 }] })
+    expect(sums(rig).balance).toMatchObject({ standing: 'within', verdict: 'pass', scales: { standing: 'lifts', verdict: 'fail' } })
+    expect(linesOf(rig).find(({ text }) => text.startsWith('As weighed 1 May 2026: ') && text.endsWith('Scales decide over what was added up.'))?.verdict).toBe('fail')
+  })
+  it('a plate that the scales found exceeded fails, though what was added up keeps within it', () => {
+    const all = sums(weighedAt(200, 1900))
+    expect(lineOf(all, 'maximum mass')).toMatchObject({ verdict: 'pass', standing: 'within' })
+    expect(all.load.byScales?.lines.find(({ limit }) => limit.id === 'maximum mass')).toMatchObject({ load: { massKg: 2100 }, standing: 'over', verdict: 'fail' })
+    expect(linesOf(weighedAt(200, 1900)).find(({ text }) => text.startsWith('As weighed 1 May 2026: Rating plate: carries 2,040 kg, 2,100 kg on it'))?.verdict).toBe('fail')
+  })
+  it('a plate exceeded by what was added up is advice where the scales found it within, and fails where they agree', () => {
+    const plate = (copy: Rig): void => { copy.trailer.maximumMassKg = 1650 }
+    expect(lineOf(sums(weighedAt(150, 1250, plate)), 'maximum mass')).toMatchObject({ standing: 'over', verdict: 'advisory' })
+    expect(lineOf(sums(weighedAt(200, 1600, plate)), 'maximum mass')).toMatchObject({ standing: 'over', verdict: 'fail' })
+  })
+  it('scales under which every limit holds say so in one line', () => {
+    expect(linesOf(weighedAt(120, 1180)).filter(({ text }) => text === 'As weighed 1 May 2026, every limit that is known holds with the reserve wanted.')).toHaveLength(1)
+  })
+})
+
 describe('axles that spring by themselves', () => {
   it('have to be weighed: without spring data nothing is split, and it says what is missing', () => {
     const { axleLoads } = independent({ axleSpacingM: 0.86 }).balance
