@@ -1,3 +1,4 @@
+import { refuse } from '../../shared-logic/contract/refusal'
 import { tieDownPlanOf } from '../../shared-logic/lashing/plan'
 import { refuseFaultsOf } from '../../shared-logic/sums/check-input'
 import { sumsOf } from '../../shared-logic/sums/sums'
@@ -21,6 +22,8 @@ const sectionLines = ({ title, lines, formula, sources, cautions }: SumsSection)
 
 const answer = ({ rig, ruleBook, units = ruleBook === 'us' ? 'us' : 'metric', settings }: SumsFile, today: string): Answer => {
   refuseFaultsOf(rig)
+  const early = (rig.weighings ?? []).findIndex(({ date }) => date > today)
+  if (early >= 0) refuse('sums.not-yet-weighed', undefined, `rig.weighings.${early}.date`)
   const sums = sumsOf(rig, ruleBook, settings)
   const plan = tieDownPlanOf(rig, ruleBook)
   const sections = [...saySums(en, sums, units, today), sayTieDown(en, plan, units)]

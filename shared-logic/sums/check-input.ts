@@ -7,6 +7,9 @@ import type { Weighing } from '../rig/weighings'
 /** An outboard hangs behind the transom: this much may lie aft of it, m. Common practice, no source. */
 const behindTransomM = 1.5
 
+/** Stem to transom is never longer than the boat; so much is let pass for the tape. Common practice, no source. */
+const tapeErrorM = 0.3
+
 const fault = (code: string, field: string, values?: RefusalData['values']): RefusalData => ({ code, field, ...(values && { values }) })
 
 const axleFaults = ({ trailer, stance }: Rig): RefusalData[] => {
@@ -15,9 +18,11 @@ const axleFaults = ({ trailer, stance }: Rig): RefusalData[] => {
   return frontM !== undefined && frontM <= 0 ? [fault('sums.axle-ahead-of-ball', 'trailer.ballToAxleM')] : []
 }
 
-const hullFaults = ({ loading }: Rig): RefusalData[] => {
+const hullFaults = ({ boat, loading }: Rig): RefusalData[] => {
   const { stemAftOfBallM: stem, transomAftOfBallM: transom } = loading ?? {}
-  return stem !== undefined && transom !== undefined && stem >= transom ? [fault('sums.stem-behind-transom', 'loading.stemAftOfBallM')] : []
+  if (stem === undefined || transom === undefined) return []
+  if (stem >= transom) return [fault('sums.stem-behind-transom', 'loading.stemAftOfBallM')]
+  return boat?.lengthM !== undefined && transom - stem > boat.lengthM + tapeErrorM ? [fault('sums.longer-than-the-boat', 'loading.stemAftOfBallM')] : []
 }
 
 /** Places in the boat that lie behind it. */

@@ -13,6 +13,7 @@ const sums = (rig: Rig) => sumsOf(rig, 'us', defaultSumsSettings)
 
 const wrong: readonly [what: string, change: (copy: Rig) => void, code: string, field: string, restOnIt: (sums: Sums) => readonly unknown[]][] = [
   ['a front axle ahead of the ball', (copy) => { copy.trailer.ballToAxleM = 0.3 }, 'sums.axle-ahead-of-ball', 'trailer.ballToAxleM', ({ balance }) => [balance.lever, balance.bounds, balance.tanks, balance.goal, balance.axleLoads, balance.stability, balance.standing]],
+  ['a stem and transom further apart than the boat is long', (copy) => { copy.loading = { ...copy.loading, transomAftOfBallM: 9 } }, 'sums.longer-than-the-boat', 'loading.stemAftOfBallM', ({ balance }) => [balance.lever, balance.bounds, balance.tanks, balance.goal, balance.standing]],
   ['a stem behind its transom', (copy) => { copy.loading = { ...copy.loading, transomAftOfBallM: 1 } }, 'sums.stem-behind-transom', 'loading.stemAftOfBallM', ({ balance }) => [balance.lever, balance.bounds, balance.tanks, balance.goal, balance.standing]],
   ['a boat’s centre behind its transom', (copy) => { copy.loading = { ...copy.loading, boatCentreAftOfStemM: 7 } }, 'sums.behind-the-transom', 'loading.boatCentreAftOfStemM', ({ balance }) => [balance.lever, balance.bounds, balance.tanks, balance.goal]],
   ['a tank behind the transom', (copy) => { copy.loading = { ...copy.loading, tanks: [{ fill: 0.5, aftOfStemM: 6.5 }] } }, 'sums.behind-the-transom', 'loading.tanks.0.aftOfStemM', ({ balance }) => [balance.lever, balance.bounds, balance.tanks, balance.goal]],
