@@ -1,3 +1,4 @@
+import type { Verdict } from '../survey/verdict'
 import { isOver } from '../rules/beyond'
 import { weightN } from '../units/us-customary'
 import { directFrictionShare } from './direct-strap'
@@ -8,6 +9,8 @@ import { heldEachByItself, heldEqually, pressedDownN, pullsAgainst, type StrapPu
 
 /** `waits`: a number is missing that could tip it. `rests on the bow stop`: straps and friction fall short, and what the stop bears is not known. */
 export type Standing = 'holds' | 'short' | 'rests on the bow stop' | 'waits'
+/** A benchmark binds nobody here: what falls short is an advisory, never a fail. */
+export const verdictOfHold = { holds: 'pass', short: 'advisory', 'rests on the bow stop': 'advisory', waits: 'not seen' } as const satisfies Record<Standing, Verdict>
 
 /** Mass the forces are reckoned with, kg: exact, or a bound of one that is not known. */
 export interface ReckonedMass {

@@ -11,6 +11,9 @@ import { drawSumsLines } from './lines'
 /** So many rows of a table stay with its heading; the rest may go over the page. */
 const rowsWithHeading = 4
 
+/** A sheet's heading stays with the heading and first rows of the table that may come first. */
+const beginningRoom = 200
+
 /** A table with its heading. */
 export const drawSumsTable = (sheet: Sheet, { heading, columns, rows }: SumsTable): void => {
   const right = new Set(columns.flatMap(({ align }, index) => (align === 'right' ? [index] : [])))
@@ -60,7 +63,7 @@ const drawSheet = (sheet: Sheet, part: SumsSheet, labels: SumsPart['labels']): v
 /** The sums of the rig, a part for each sheet; nothing where the report has none. */
 export const drawSums = (sheet: Sheet, { sums }: ReportDocument, bookmarks: Bookmark): void => {
   sums?.sheets.forEach((part, index) => {
-    beginPart(sheet, bookmarks, part.title, 120)
+    beginPart(sheet, bookmarks, part.title, beginningRoom)
     if (index === 0) {
       sheet.paragraph(sums.introduction, styles.small, sheet.whole)
       sheet.y += 8

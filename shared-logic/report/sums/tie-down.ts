@@ -1,5 +1,5 @@
 import { lashingPlanDrawing } from '../../drawings/lashing-plan'
-import type { DirectionHold, Standing } from '../../lashing/direction-hold'
+import { verdictOfHold, type DirectionHold } from '../../lashing/direction-hold'
 import type { MethodSum, TieDownPlan } from '../../lashing/plan'
 import { measured } from '../../units/quantity'
 import { sayPosition } from '../../words/position'
@@ -7,8 +7,6 @@ import { say } from '../../words/say'
 import { sayHold, sayTieDown, sayWeakest } from '../../words/sums/tie-down'
 import type { SumsFigure, SumsSheet, SumsTable } from '../sums-document'
 import { cell, inputsOf, printed, shown, shownShare, type SheetContext } from './sheet-context'
-
-const verdicts = { holds: 'pass', short: 'advisory', 'rests on the bow stop': 'advisory', waits: 'not seen' } as const satisfies Record<Standing, string>
 
 const degrees = (radians: number | undefined): string => (radians === undefined ? '–' : `${Math.round((radians * 180) / Math.PI)}°`)
 
@@ -21,7 +19,7 @@ const figure = ({ rig, plan, words, units }: SheetContext): SumsFigure[] => {
 
 const holdRow = (context: SheetContext, { direction, neededN, strapsN, frictionN, bowStopN, heldN, share, standing }: DirectionHold) => {
   const { directions, standings } = context.words.tieDownPlan
-  return [cell(directions[direction]), ...[neededN, strapsN, frictionN, bowStopN, heldN].map((newtons) => cell(shown(context, 'force', newtons))), cell(shownShare(context, Math.round(share * 100) / 100)), cell(standings[standing], { verdict: verdicts[standing] })]
+  return [cell(directions[direction]), ...[neededN, strapsN, frictionN, bowStopN, heldN].map((newtons) => cell(shown(context, 'force', newtons))), cell(shownShare(context, Math.round(share * 100) / 100)), cell(standings[standing], { verdict: verdictOfHold[standing] })]
 }
 
 const directionsTable = (context: SheetContext, { method, directions }: MethodSum): SumsTable => {

@@ -10,7 +10,7 @@ export const reportCautions = {
   'masses': 'Masses stand as the papers, the plate or the owner gave them unless a weighing is named beside them. An estimate is not a rating.',
   'balance changes': 'Load at the coupling and balance change with fuel, water, gear and how the boat sits. Weigh again after a change.',
   'limits quoted': 'The limits used are listed with their source. They belong to the rule book named on the first page; commercial federal rules are quoted as a benchmark only. Local law prevails.',
-  'straps': 'Tie-down is judged on the assumption of sound anchor points and of straps that are untwisted and tight. Look at them again after the first few kilometres, and at each stop.',
+  'straps': 'Tie-down is judged on the assumption of sound anchor points and of straps that are untwisted and tight. Look at them again after the first few miles or kilometres, and at each stop.',
   'tyre age': 'Tyre age comes from the moulded date code, not from use. Where the code could not be read the age is not determined.',
   'brakes at rest': 'Brakes were judged standing still unless a road or roller test is named with the check.',
   'numbers prove little': 'An identification number that passes its check digit proves neither title nor rating. Outside North America a check digit that does not agree is not a defect.',

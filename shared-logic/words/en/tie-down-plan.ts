@@ -99,6 +99,6 @@ export const tieDownPlanWords = {
   toBuyNone: '{strap}: would need {needed}, more than any size commonly sold. Fit more straps.',
   equalTension: 'Straps of one direction are taken to share the load at equal tension; one too weak to keep up is not counted.',
   columns: { direction: 'Direction', needed: 'Needed', straps: 'Straps', friction: 'Friction', bowStop: 'Bow stop', held: 'Held', share: 'Share', strap: 'Strap', down: 'Below level', off: 'Off the long axis', length: 'Length', rating: 'Counts as' },
-  caution: 'These sums assume sound anchors and tight, untwisted straps. Check the straps again after the first few kilometres.',
+  caution: 'These sums assume sound anchors and tight, untwisted straps. Check the straps again after the first few miles or kilometres.',
   drawing: { strap: '{number} {strap}: needs {needed}', strapRated: '{number} {strap}: needs {needed}, counts as {rating}', plan: 'Plan', side: 'Side', sketch: 'Only the straps are to scale; trailer and boat are a sketch.', none: 'No strap has both ends recorded.' },
 } as const

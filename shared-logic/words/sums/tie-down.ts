@@ -1,5 +1,5 @@
 import type { TieDownAdvisory } from '../../lashing/advise'
-import type { DirectionHold, Standing } from '../../lashing/direction-hold'
+import { verdictOfHold, type DirectionHold } from '../../lashing/direction-hold'
 import type { MethodSum, StrapToBuy, TieDownPlan } from '../../lashing/plan'
 import { isUnder } from '../../rules/beyond'
 import { measured, type UnitSystem } from '../../units/quantity'
@@ -10,9 +10,6 @@ import { say } from '../say'
 import { sayWaits, type SumsLine, type SumsSection } from './section'
 
 const force = (newtons: number) => measured('force', newtons)
-
-/** A benchmark binds nobody here: what falls short is an advisory, never a fail. */
-const verdicts = { holds: 'pass', short: 'advisory', 'rests on the bow stop': 'advisory', waits: 'not seen' } as const satisfies Record<Standing, SumsLine['verdict']>
 
 const sayStrap = ({ straps }: TieDownPlan, index: number): string => {
   const name = sayPosition(straps[index]?.strap.position ?? '', undefined)
@@ -35,7 +32,7 @@ export const sayHold = (words: Words, { direction, heldN, neededN, share, byWinc
 
 /** The direction with the least share of its need held; no line while no force can be worked out. */
 export const sayWeakest = (words: Words, { weakest }: TieDownPlan, units: UnitSystem): SumsLine[] =>
-  weakest ? [{ text: say(words.tieDownPlan.weakest, { hold: sayHold(words, weakest, units) }, units), verdict: verdicts[weakest.standing] }] : []
+  weakest ? [{ text: say(words.tieDownPlan.weakest, { hold: sayHold(words, weakest, units) }, units), verdict: verdictOfHold[weakest.standing] }] : []
 
 /** The fewest straps that would hold a direction by themselves, at the smallest rating that does with so few. */
 const sayWouldDo = (words: Words, { wouldDo }: MethodSum, { direction }: DirectionHold, units: UnitSystem): SumsLine[] => {
@@ -53,7 +50,7 @@ const sayOpen = (words: Words, sum: MethodSum, hold: DirectionHold, units: UnitS
   const said = words.tieDownPlan
   return [
     ...(straps.length === 0 ? [{ text: say(said.noStrap, { direction: said.directions[direction] }, units) }] : []),
-    ...(standing === 'rests on the bow stop' && stopMustBearN !== undefined ? [{ text: say(said.stopMustBear, { force: force(stopMustBearN) }, units), verdict: verdicts[standing] }] : []),
+    ...(standing === 'rests on the bow stop' && stopMustBearN !== undefined ? [{ text: say(said.stopMustBear, { force: force(stopMustBearN) }, units), verdict: verdictOfHold[standing] }] : []),
     ...sayWouldDo(words, sum, hold, units),
   ]
 }
@@ -64,12 +61,12 @@ const sayRules = (words: Words, { aggregate, count, winchLeftOut }: TieDownPlan,
   const lines: SumsLine[] = []
   if (aggregate)
     lines.push({
-      verdict: verdicts[aggregate.standing],
+      verdict: verdictOfHold[aggregate.standing],
       text: aggregate.neededN === undefined ? say(said.aggregateWaits, { without, counted: force(aggregate.countedN) }, units) : say(said.aggregate, { without, counted: force(aggregate.countedN), needed: force(aggregate.neededN) }, units),
     })
   if (count)
     lines.push({
-      verdict: verdicts[count.standing],
+      verdict: verdictOfHold[count.standing],
       text: count.least === undefined ? say(said.countWaits, { without, fitted: count.fitted }, units) : say(said.count, { without, fitted: count.fitted, least: count.least, blocked: count.blocked ? said.blocked : said.notBlocked }, units),
     })
   return winchLeftOut && lines.length > 0 ? [...lines, { text: said.winchLeftOut }] : lines
@@ -89,6 +86,10 @@ const sayToBuy = (words: Words, plan: TieDownPlan, { index, neededN, ratedN }: S
   return ratedN === undefined ? say(toBuyNone, gaps, units) : say(toBuy, { ...gaps, rating: force(ratedN) }, units)
 }
 
+/** With no strap recorded nothing is judged: the lines tell what is called for. */
+const unlessUnseen = ({ straps }: TieDownPlan, lines: readonly SumsLine[]): SumsLine[] =>
+  lines.map((line) => (straps.length > 0 || line.verdict === undefined ? line : { ...line, verdict: 'not seen' }))
+
 /** The tie-down plan in sentences: for the command line, the report and screen readers. */
 export const sayTieDown = (words: Words, plan: TieDownPlan, units: UnitSystem): SumsSection => {
   const said = words.tieDownPlan
@@ -96,17 +97,17 @@ export const sayTieDown = (words: Words, plan: TieDownPlan, units: UnitSystem): 
   return {
     id: 'tie-down',
     title: said.title,
-    lines: [
+    lines: unlessUnseen(plan, [
       { text: sayMass(words, plan, units) },
       { text: say(said.grounds[plan.friction.ground], { friction: plan.friction.value.toFixed(2) }, units) },
       ...sayRules(words, plan, units),
-      ...(governing?.directions.map((hold): SumsLine => ({ text: sayHold(words, hold, units), verdict: verdicts[hold.standing] })) ?? []),
+      ...(governing?.directions.map((hold): SumsLine => ({ text: sayHold(words, hold, units), verdict: verdictOfHold[hold.standing] })) ?? []),
       ...sayWeakest(words, plan, units),
       ...(governing?.directions.flatMap((hold) => sayOpen(words, governing, hold, units)) ?? []),
       ...plan.advisories.map((advisory): SumsLine => ({ text: sayAdvice(words, plan, advisory, units), verdict: 'advisory' })),
       ...plan.toBuy.filter(({ index, neededN }) => isUnder(plan.straps[index]?.limitN ?? 0, neededN)).map((strap): SumsLine => ({ text: sayToBuy(words, plan, strap, units) })),
       ...sayWaits(words, plan.waitsFor, units),
-    ],
+    ]),
     formula: governing === undefined ? said.equalTension : `${said.methods[governing.method.id].formula} ${said.equalTension}`,
     sources: plan.sources.map(saySource),
     cautions: [said.scopes[plan.ruleBook], said.caution],

@@ -30,6 +30,11 @@ describe('a tie-down plan in words', () => {
     expect(texts).toContain('Left transom strap does not pull forward. A transom strap should lead down and forward, so that it holds the boat against its bow stop.')
     expect(texts[0]).toBe('Boat as loaded: 1,500 kg')
   })
+  it('judges nothing while no strap is recorded, and still tells what is called for', () => {
+    const lines = ruleBooks.flatMap((ruleBook) => sayTieDown(en, tieDownPlanOf({ ...strapped, tieDown: { straps: [] } }, ruleBook), 'metric').lines)
+    expect(new Set(lines.flatMap(({ verdict }) => verdict ?? []))).toEqual(new Set(['not seen']))
+    expect(lines.filter(({ text }) => text.includes('would hold the boat')).length).toBeGreaterThan(0)
+  })
   it('never calls a benchmark a fail', () => {
     expect(ruleBooks.flatMap((ruleBook) => sayTieDown(en, tieDownPlanOf(strapped, ruleBook), 'metric').lines).filter(({ verdict }) => verdict === 'fail')).toEqual([])
   })
