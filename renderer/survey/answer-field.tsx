@@ -1,7 +1,6 @@
 import type { ReactNode } from 'react'
 import type { Field } from '../../shared-logic/checks/check'
-import type { FieldValue } from '../../shared-logic/survey/answer'
-import type { Spot } from '../../shared-logic/survey/spot'
+import { spotsIn, type FieldValue } from '../../shared-logic/survey/answer'
 import { assertNever } from '../../shared-logic/assert-never'
 import { DateField } from '../parts/date-field'
 import { NumberField } from '../parts/number-field'
@@ -26,7 +25,6 @@ interface AnswerFieldProps {
 
 const stringIn = (value: FieldValue | undefined): string | undefined => (typeof value === 'string' ? value : undefined)
 const numberIn = (value: FieldValue | undefined): number | undefined => (typeof value === 'number' ? value : undefined)
-const spotsIn = (value: FieldValue | undefined): readonly Spot[] | undefined => (Array.isArray(value) ? value : undefined)
 
 /** One thing a check records, by its kind. */
 export const AnswerField = ({ field, said, value, isLabelHidden, isNumbered, surveyDate, onType, onPick, onLeave, onEnter }: AnswerFieldProps) => {

@@ -1,8 +1,9 @@
 import { gradeSpots, type SpotGrading } from '../corrosion/grade-spot'
+import { corrosionCheckId } from '../corrosion/check-id'
 import { isPresent } from '../corrosion/corroded-share'
 import { coatingLife } from '../corrosion/life'
 import { corrosionPlan, type SpotMark } from '../drawings/corrosion/corrosion-plan'
-import type { Spot } from '../survey/spot'
+import { spotsIn } from '../survey/answer'
 import { measured, type Quantity } from '../units/quantity'
 import { sayGrade, sayShortGrade } from '../words/corrosion/grade'
 import { sayLife } from '../words/corrosion/life'
@@ -18,14 +19,10 @@ interface NumberedSpot {
   readonly grading: SpotGrading
 }
 
-const checkId = 'frame.corrosion'
-
-const spotsOf = (value: unknown): readonly Spot[] => (Array.isArray(value) ? (value as readonly Spot[]) : [])
-
 /** Every spot recorded, place by place in walking order, numbered through. */
 const numberedSpots = ({ assessed }: ReportContext): NumberedSpot[] =>
   assessed
-    .flatMap(({ check, position, answer }) => (check.id === checkId && answer?.aside === undefined ? gradeSpots(spotsOf(answer?.values['spots']), { position }).map((grading) => ({ position, grading })) : []))
+    .flatMap(({ check, position, answer }) => (check.id === corrosionCheckId && answer?.aside === undefined ? gradeSpots(spotsIn(answer?.values['spots']) ?? [], { position }).map((grading) => ({ position, grading })) : []))
     .map((each, index) => ({ ...each, number: index + 1 }))
 
 const shown = (quantity: Quantity, si: number | undefined, { words, units }: ReportContext): string => (si === undefined ? words.report.corrosion.notMeasured : say('{value}', { value: measured(quantity, si) }, units))

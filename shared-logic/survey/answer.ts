@@ -1,5 +1,5 @@
 import { z } from 'zod'
-import { spotSchema } from './spot'
+import { spotSchema, type Spot } from './spot'
 import { verdictSchema } from './verdict'
 
 /** What one field of a check was answered with: a choice or text, a number in SI, a flag, or corroded spots. */
@@ -8,6 +8,9 @@ export type FieldValue = z.infer<typeof fieldValueSchema>
 
 export const fieldValuesSchema = z.record(z.string().max(40), fieldValueSchema)
 export type FieldValues = Readonly<Record<string, FieldValue | undefined>>
+
+/** The corroded spots a field was answered with; undefined where it holds something else, or nothing yet. */
+export const spotsIn = (value: FieldValue | undefined): readonly Spot[] | undefined => (Array.isArray(value) ? value : undefined)
 
 export const noteLimit = 20_000
 export const reasonLimit = 1_000

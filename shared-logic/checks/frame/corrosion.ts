@@ -1,3 +1,4 @@
+import { corrosionCheckId } from '../../corrosion/check-id'
 import { findingValues } from '../../corrosion/finding-values'
 import { gravestFindings, rowOf, type CorrosionFinding } from '../../corrosion/findings'
 import { galvanicSources } from '../../corrosion/galvanic'
@@ -5,16 +6,10 @@ import { gradeSpots, gravestFirst } from '../../corrosion/grade-spot'
 import { corrosionLimits as limits } from '../../corrosion/limits'
 import { corrosionSources as from } from '../../corrosion/sources'
 import { isOver, isUnder } from '../../rules/beyond'
-import type { FieldValues } from '../../survey/answer'
-import type { Spot } from '../../survey/spot'
+import { spotsIn, type FieldValues } from '../../survey/answer'
 import { measured } from '../../units/quantity'
 import { advisory, choiceCheck, failed, numberOf, passed, textOf } from '../builders'
 import type { Check, Found, JudgeContext, Outcome } from '../check'
-
-const spotsOf = (values: FieldValues): readonly Spot[] | undefined => {
-  const value = values.spots
-  return Array.isArray(value) ? value : undefined
-}
 
 const outcomeOf = (finding: CorrosionFinding): Outcome => {
   const { verdict, by } = rowOf(finding)
@@ -23,7 +18,7 @@ const outcomeOf = (finding: CorrosionFinding): Outcome => {
 
 /** The gravest spot decides; one sentence for all that are slight. */
 const judgeSpots = (values: FieldValues, { position }: JudgeContext): Found | undefined => {
-  const spots = spotsOf(values)
+  const spots = spotsIn(values.spots)
   if (spots === undefined) return undefined
   const [gravest] = gravestFirst(gradeSpots(spots, { position }))
   return gravest ? { outcome: gravest.gravest, values: { count: spots.length, ...findingValues(gravest) } } : { outcome: 'none' }
@@ -59,7 +54,7 @@ const lossGate = { field: 'form', oneOf: ['pit', 'general thinning'] }
 
 export const frameCorrosionChecks: readonly Check[] = [
   {
-    id: 'frame.corrosion',
+    id: corrosionCheckId,
     station: 'frame',
     positions: 'corroding part',
     drawing: 'corroded spot',

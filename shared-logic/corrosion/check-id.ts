@@ -1,0 +1,2 @@
+/** The check whose answers hold the corroded spots. */
+export const corrosionCheckId = 'frame.corrosion'
