@@ -11,7 +11,7 @@ import { useWords } from '../parts/use-words'
 import { boardOf, emptyBoard, type Board } from './board'
 import { begun, type History } from './history'
 import layout from './measuring.module.css'
-import { Sheet } from './sheet'
+import { Sheet } from '../parts/sheet'
 import { browserEngine, type Engine } from './use-computing'
 import { Workbench } from './workbench'
 

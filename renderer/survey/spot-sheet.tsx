@@ -3,7 +3,7 @@ import { gradeSpot, type SpotGrading } from '../../shared-logic/corrosion/grade-
 import type { MeasuredArea, Measurement } from '../../shared-logic/measuring/measurement'
 import { spotSchema, type Spot } from '../../shared-logic/survey/spot'
 import { say } from '../../shared-logic/words/say'
-import { Sheet } from '../measuring/sheet'
+import { Sheet } from '../parts/sheet'
 import { Button } from '../parts/button'
 import { ConfirmDialog } from '../parts/dialog'
 import { useUnits } from '../parts/use-settings'
