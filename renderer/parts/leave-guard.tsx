@@ -1,11 +1,11 @@
-import { useEffect, useRef, useState } from 'react'
+import { memo, useEffect, useRef, useState } from 'react'
 import { useLocation } from 'wouter'
 import { holdLocation } from '../client/hash-location'
 import { ConfirmDialog } from './dialog'
 import { useWords } from './use-words'
 
 /** Asks before the window or the screen is left while `isHeld`. Links, the back button and closing the window alike. */
-export const LeaveGuard = ({ isHeld }: { readonly isHeld: boolean }) => {
+export const LeaveGuard = memo(({ isHeld }: { readonly isHeld: boolean }) => {
   const { shell } = useWords().screens
   const [wanted, setWanted] = useState<string>()
   const [, navigate] = useLocation()
@@ -32,4 +32,5 @@ export const LeaveGuard = ({ isHeld }: { readonly isHeld: boolean }) => {
       <p>{shell.leaveText}</p>
     </ConfirmDialog>
   )
-}
+})
+LeaveGuard.displayName = 'LeaveGuard'

@@ -1,4 +1,4 @@
-import { useRef, type MouseEvent, type ReactNode } from 'react'
+import { memo, useRef, type MouseEvent, type ReactNode } from 'react'
 import { Link } from 'wouter'
 import { classNames } from './class-names'
 import style from './page.module.css'
@@ -32,7 +32,7 @@ const Sign = () => (
   </svg>
 )
 
-const Header = ({ crumbs, isFull }: { readonly crumbs: readonly Crumb[]; readonly isFull: boolean }) => {
+const Header = memo(({ crumbs, isFull }: { readonly crumbs: readonly Crumb[]; readonly isFull: boolean }) => {
   const { shell } = useWords().screens
   return (
     <header className={style.header}>
@@ -49,10 +49,13 @@ const Header = ({ crumbs, isFull }: { readonly crumbs: readonly Crumb[]; readonl
       </div>
     </header>
   )
-}
+})
+Header.displayName = 'Header'
+
+const noCrumbs: readonly Crumb[] = []
 
 /** The frame of every screen: the program's name, the way back, the title, and what can be done. */
-export const Page = ({ title, subtitle, crumbs = [], actions, width = 'wide', isTitleHidden = false, children }: PageProps) => {
+export const Page = ({ title, subtitle, crumbs = noCrumbs, actions, width = 'wide', isTitleHidden = false, children }: PageProps) => {
   const { shell } = useWords().screens
   const heading = useArrival(title, shell.programName)
   const main = useRef<HTMLElement>(null)

@@ -67,7 +67,7 @@ export const SideBoard = ({ sheet, sums }: SideBoardProps) => {
           return (
             <MoveHandle
               key={id} label={said.handles[id]} valueM={atM} minM={minM} maxM={held.lastM} left={xOf(minM) / width} right={xOf(held.lastM) / width} top={(place?.y ?? 0) / height}
-              onMove={(aftM) => sheet.preview(moved(sheet.fields.kept, aftM))} onEnd={(aftM) => sheet.fields.put(moved(sheet.fields.kept, aftM))}
+              moved={moved} kept={sheet.fields.kept} onMove={sheet.preview} onEnd={sheet.fields.put}
             />
           )
         })}

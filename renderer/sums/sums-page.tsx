@@ -35,14 +35,15 @@ const goTo = (id: PartId): void => {
   heading?.focus({ preventScroll: true })
 }
 
-const Parts = () => {
+const Parts = memo(() => {
   const { sums: said } = useWords().screens
   return (
     <nav aria-label={said.parts}>
       <ul className={style.parts}>{partIds.map((id) => <li key={id}><AriaButton className={style.jump ?? ''} onPress={() => goTo(id)}>{said.sheets[id]}</AriaButton></li>)}</ul>
     </nav>
   )
-}
+})
+Parts.displayName = 'Parts'
 
 /** Whether all is kept; what is not, and why. */
 const Keeping = ({ sheet: { keeping, fields: { held }, undo } }: { readonly sheet: SumsRig }) => {
@@ -74,11 +75,12 @@ const SumsSheet = ({ row, today }: { readonly row: RigRow; readonly today: strin
   const said = words.screens.sums
   const sheet = useSumsRig(row.rig, row.id, today)
   const { fields } = sheet
+  const crumbs = useMemo(() => [{ label: row.rig.name, to: `/rigs/${row.id}` }], [row])
   const sums = useMemo(() => sumsOf(sheet.rig, ruleBook, wanted), [sheet.rig, ruleBook, wanted])
   // While something is dragged, drawing and headline follow at once, and the sheet below whenever the hand rests: drawing it anew takes longer than a frame.
   const [shownRig, shown] = useDeferredValue(useWhenStill(useMemo(() => [sheet.rig, sums] as const, [sheet.rig, sums]), sheet.isDragging))
   return (
-    <Page title={say(said.title, { rig: row.rig.name }, 'metric')} subtitle={said.intro} crumbs={[{ label: row.rig.name, to: `/rigs/${row.id}` }]}>
+    <Page title={say(said.title, { rig: row.rig.name }, 'metric')} subtitle={said.intro} crumbs={crumbs}>
       <LeaveGuard isHeld={fields.held.size > 0 || (sheet.keeping.error !== null && sheet.keeping.error !== undefined)} />
       <SideBoard sheet={sheet} sums={sums} />
       <div className={style.top}>

@@ -19,17 +19,20 @@ const drags = 3
 
 interface Frames {
   readonly intervalsMs: readonly number[]
-  /** Share of the frames in which the drawing said something else than in the one before. */
+  /** Share of the frames in which something was drawn anew. */
   readonly drawnAnew: number
 }
 
-/** Notes the time of each frame and what the drawing says in it, until it is asked. */
+/** Notes the time of each frame and whether anything in the drawing was drawn anew since the one before, until it is asked. Its figures alone would not tell: rounded, they stand still while the axle moves. */
 const watchFrames = (page: Page) =>
   page.evaluateHandle(() => {
     const drawing = document.querySelector('figure svg[role=img]')
-    const frames: { readonly ms: number; readonly said: string }[] = []
+    const frames: { readonly ms: number; readonly isNew: boolean }[] = []
+    let isNew = false
+    if (drawing) new MutationObserver(() => { isNew = true }).observe(drawing, { subtree: true, attributes: true, childList: true, characterData: true })
     const note = (ms: number): void => {
-      frames.push({ ms, said: drawing?.getAttribute('aria-label') ?? '' })
+      frames.push({ ms, isNew })
+      isNew = false
       requestAnimationFrame(note)
     }
     requestAnimationFrame(note)
@@ -60,7 +63,7 @@ const dragOnce = async (page: Page): Promise<Frames> => {
   await browser.detach()
   await page.mouse.move(x, y)
   await page.mouse.up()
-  const pairs = frames.slice(1).map((frame, index) => ({ ms: frame.ms - (frames[index]?.ms ?? Number.NaN), isNew: frame.said !== frames[index]?.said }))
+  const pairs = frames.slice(1).map((frame, index) => ({ ms: frame.ms - (frames[index]?.ms ?? Number.NaN), isNew: frame.isNew }))
   return { intervalsMs: pairs.map(({ ms }) => ms), drawnAnew: pairs.filter(({ isNew }) => isNew).length / pairs.length }
 }
 
@@ -92,7 +95,7 @@ const linesOf = (frames: readonly Frames[]): BenchLine[] => {
   return [
     line('dragging the axle, from frame to frame, mean', meanMs, budget.meanMs), line('dragging the axle, 95 of 100 frames within', nearlyAllMs, budget.nearlyAllMs),
     // Frames that show nothing new cost nothing: the figures above are worth something only where most do.
-    { name: 'dragging the axle, frames that show other figures', value: Math.round(drawnAnew * 100), unit: '%', budget: `at least ${budget.drawnAnew * 100} %`, ok: drawnAnew >= budget.drawnAnew },
+    { name: 'dragging the axle, frames drawn anew', value: Math.round(drawnAnew * 100), unit: '%', budget: `at least ${budget.drawnAnew * 100} %`, ok: drawnAnew >= budget.drawnAnew },
   ]
 }
 
