@@ -14,5 +14,10 @@ interface ButtonProps extends Omit<AriaButtonProps, 'className' | 'style' | 'chi
   readonly children: ReactNode
 }
 
-/** A button to press. `primary` once on a screen: the next step. */
-export const Button = ({ kind = 'plain', isWide = false, ...rest }: ButtonProps) => <AriaButton {...rest} className={buttonClass(kind, isWide)} />
+/**
+ * A button to press. `primary` once on a screen: the next step. While pending it keeps the focus and does nothing; its
+ * label says so. (React Aria's own announcement names the button by id, and lives on after a screen that has been left.)
+ */
+export const Button = ({ kind = 'plain', isWide = false, isPending = false, onPress, type, ...rest }: ButtonProps) => (
+  <AriaButton {...rest} {...(isPending ? { type: 'button', 'data-pending': true } : { ...(type && { type }), ...(onPress && { onPress }) })} className={buttonClass(kind, isWide)} />
+)

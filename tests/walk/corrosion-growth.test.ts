@@ -59,6 +59,7 @@ beforeAll(async () => {
   program = await startProgram(place.yard)
   window = await openWindow(browser, program.address)
   await window.ask('settings.save', { settings: { ...(await window.ask('settings.get', {})).settings, units: 'metric' } })
+  await window.page.reload()
   const rig = await window.ask('rigs.save', {
     rig: { name: 'Sandpiper', trailer: { axleCount: 1, frame: 'painted steel', brakes: 'none', suspension: 'leaf springs', supports: 'bunks', lengthM: 5, widthM: 1.9, ballToAxleM: 3.4, exposure: 'coast', builtYear: 2015 }, boat: { lengthM: 4.6, beamM: 1.8 } },
   })
