@@ -30,6 +30,9 @@ export const takePhotographs = async (
       fileName,
       caption,
       addedAt: circumstances.at,
+      source: 'file',
+      quarterTurns: 0,
+      isPrinted: true,
       ...(check !== undefined && { checkId: check, position: position ?? 'rig' }),
     })
   }

@@ -3,6 +3,7 @@ import { answerProcedures } from './answers'
 import { corrosionProcedures } from './corrosion'
 import type { Parts } from './parts'
 import { photographProcedures } from './photographs'
+import { phoneProcedures } from './phone'
 import { reportProcedures } from './reports'
 import { rigProcedures } from './rigs'
 import { settingsProcedures } from './settings'
@@ -19,6 +20,7 @@ export const makeDesk = (parts: Parts): Desk => {
     ...answerProcedures(parts),
     ...corrosionProcedures(parts),
     ...photographProcedures(parts),
+    ...phoneProcedures(parts),
     ...reportProcedures(parts),
   }
   return desk

@@ -1,6 +1,7 @@
 import type { Desk, ProcedureName } from '../../shared-logic/contract/contract'
 import type { Shelf } from '../photos/shelf'
 import type { writeReport } from '../report/write-report'
+import type { PhoneDoor } from './phone'
 import type { Yard } from '../store/yard'
 
 /** What the desk works with, handed in: the desk itself knows no clock, no chance and no door. */
@@ -10,6 +11,8 @@ export interface Parts {
   readonly writeReport: typeof writeReport
   /** Recorded photographs whose file is gone, found when the yard was opened. */
   readonly missingPhotographs: () => Promise<readonly string[]>
+  /** Absent where no door to a local network can be opened. */
+  readonly phoneDoor?: PhoneDoor
   readonly clock: () => Date
   /** A new UUIDv7. */
   readonly newId: () => string

@@ -4,16 +4,14 @@ import type { Photograph } from '../../shared-logic/survey/records'
 import { plainFileName } from '../photos/file-name'
 import type { Original } from '../photos/shelf'
 import type { ReadableDb, WritableDb } from '../store/database'
-import { asPhotograph, changePhotograph, findPhotograph, findSame, insertOriginal, insertPhotograph, type KeptPhotograph } from '../store/photographs'
+import { asPhotograph, changePhotograph, findSame, insertOriginal, insertPhotograph } from '../store/photographs'
 import { yardRig } from '../store/rigs'
 import { changeSurvey } from '../store/surveys'
 import type { Parts, Procedures } from './parts'
+import { assign, changeOne, choose, mark, needPhotograph, order } from './photograph-acts'
 import { needAsked, needUnderWay } from './under-way'
 
 type AddInput = ParsedInputOf<'photographs.add'>
-
-const needPhotograph = async (db: ReadableDb, photographId: string): Promise<KeptPhotograph> =>
-  (await findPhotograph(db, photographId)) ?? refuse('photograph.not-found')
 
 /** Refused before the file is worked on: a survey that takes no photographs, a place it does not ask about. */
 const needPlace = async (db: ReadableDb, { surveyId, checkId, position }: AddInput): Promise<void> => {
@@ -27,7 +25,8 @@ const needPlace = async (db: ReadableDb, { surveyId, checkId, position }: AddInp
 const recordOriginal = (db: WritableDb, original: Original, at: string): Promise<void> =>
   insertOriginal(db, {
     sha256: original.sha256, format: original.format, byte_count: original.byteCount, width_px: original.widthPx, height_px: original.heightPx,
-    taken_at: original.takenAt ?? null, latitude: original.latitude ?? null, longitude: original.longitude ?? null, added_at: at,
+    taken_at: original.takenAt ?? null, latitude: original.latitude ?? null, longitude: original.longitude ?? null,
+    quality_json: original.quality === undefined ? null : JSON.stringify(original.quality), look_hash: original.lookHash ?? null, added_at: at,
   })
 
 /** One picture stands once at one place of a survey; one that was removed comes back. */
@@ -41,19 +40,11 @@ const record = async (db: WritableDb, input: AddInput, original: Original, id: s
   else {
     await insertPhotograph(db, {
       id, survey_id: surveyId, sha256: original.sha256, check_id: checkId, position, caption: input.caption ?? '',
-      file_name: plainFileName(input.fileName), added_at: at, removed_at: null,
+      file_name: plainFileName(input.fileName), source: input.source, quarter_turns: 0, is_printed: 1, print_order: null, marks_json: null, added_at: at, removed_at: null,
     })
   }
   await changeSurvey(db, surveyId, {})
   return { photograph: asPhotograph(await needPhotograph(db, same?.id ?? id)), alreadyThere: false }
-}
-
-const change = async (db: WritableDb, photographId: string, to: { readonly caption?: string; readonly removed_at?: string | null }): Promise<Photograph> => {
-  const { survey_id } = await needPhotograph(db, photographId)
-  await needUnderWay(db, survey_id)
-  await changePhotograph(db, photographId, to)
-  await changeSurvey(db, survey_id, {})
-  return asPhotograph(await needPhotograph(db, photographId))
 }
 
 export const photographProcedures = ({ yard, shelf, missingPhotographs, clock, newId }: Parts): Procedures<'photographs'> => ({
@@ -64,12 +55,17 @@ export const photographProcedures = ({ yard, shelf, missingPhotographs, clock, n
     const original = await shelf.take(bytes, input.fileName)
     return yard.write((db) => record(db, input, original, newId(), clock().toISOString()))
   },
-  'photographs.describe': ({ photographId, caption }) => yard.write(async (db) => ({ photograph: await change(db, photographId, { caption }) })),
+  'photographs.describe': ({ photographId, caption }) => yard.write(async (db) => ({ photograph: await changeOne(db, photographId, { caption }) })),
   'photographs.missing': async () => ({ missing: [...(await missingPhotographs())] }),
   'photographs.remove': ({ photographId }) =>
     yard.write(async (db) => {
-      await change(db, photographId, { removed_at: clock().toISOString() })
+      await changeOne(db, photographId, { removed_at: clock().toISOString() })
       return {}
     }),
-  'photographs.restore': ({ photographId }) => yard.write(async (db) => ({ photograph: await change(db, photographId, { removed_at: null }) })),
+  'photographs.restore': ({ photographId }) => yard.write(async (db) => ({ photograph: await changeOne(db, photographId, { removed_at: null }) })),
+  'photographs.mark': (input) => yard.write(async (db) => ({ photograph: await mark(db, input) })),
+  'photographs.turn': ({ photographId, quarterTurns }) => yard.write(async (db) => ({ photograph: await changeOne(db, photographId, { quarter_turns: quarterTurns }) })),
+  'photographs.assign': (input) => yard.write((db) => assign(db, input)),
+  'photographs.choose': (input) => yard.write((db) => choose(db, input)),
+  'photographs.order': (input) => yard.write((db) => order(db, input)),
 })

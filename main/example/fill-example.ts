@@ -42,7 +42,7 @@ const walk = async (desk: Desk, surveyId: string, script: Script, stopBefore?: s
 const addPictures = async (desk: Desk, surveyId: string): Promise<void> => {
   for (const { file, caption, checkId, position } of pictures) {
     const bytes = await readFile(join(assetsFolder(), 'example', file))
-    await desk['photographs.add']({ surveyId, checkId, position, fileName: file, caption }, bytes)
+    await desk['photographs.add']({ surveyId, checkId, position, fileName: file, caption, source: 'file' }, bytes)
   }
 }
 

@@ -14,6 +14,7 @@ export const formats: Readonly<Record<PhotographFormat, FormatRow>> = {
   webp: { extension: 'webp', mimeType: 'image/webp' },
   tiff: { extension: 'tif', mimeType: 'image/tiff' },
   avif: { extension: 'avif', mimeType: 'image/avif' },
+  heic: { extension: 'heic', mimeType: 'image/heic' },
 }
 
-export const photographFormats: readonly PhotographFormat[] = ['jpeg', 'png', 'webp', 'tiff', 'avif']
+export const photographFormats: readonly PhotographFormat[] = ['jpeg', 'png', 'webp', 'tiff', 'avif', 'heic']

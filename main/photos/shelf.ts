@@ -1,3 +1,4 @@
+import type { Quality } from '../../shared-logic/photographs/quality'
 import { stat, readFile } from 'node:fs/promises'
 import { readCamera, type CameraFacts } from './camera'
 import { decode, readHeader, type Header } from './decoder'
@@ -13,6 +14,9 @@ import { sweepShelf, type Swept } from './sweep'
 export interface Original extends Header, CameraFacts {
   readonly sha256: string
   readonly byteCount: number
+  readonly quality?: Quality
+  /** 64-bit perceptual hash, hex. */
+  readonly lookHash?: string
 }
 
 export interface Picture {

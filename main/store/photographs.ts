@@ -1,4 +1,6 @@
-import type { Insertable, Selectable } from 'kysely'
+import type { Insertable, Selectable, Updateable } from 'kysely'
+import { markLayerSchema } from '../../shared-logic/marking/marks'
+import { qualitySchema } from '../../shared-logic/photographs/quality'
 import type { Photograph } from '../../shared-logic/survey/records'
 import type { ReadableDb, WritableDb } from './database'
 import type { OriginalTable, PhotographTable } from './tables'
@@ -24,11 +26,17 @@ export const asPhotograph = (row: KeptPhotograph): Photograph => ({
   latitude: row.latitude ?? undefined,
   longitude: row.longitude ?? undefined,
   addedAt: row.added_at,
+  source: row.source,
+  quarterTurns: row.quarter_turns,
+  isPrinted: row.is_printed === 1,
+  marks: row.marks_json === null ? undefined : markLayerSchema.parse(JSON.parse(row.marks_json)),
+  quality: row.quality_json === null ? undefined : qualitySchema.parse(JSON.parse(row.quality_json)),
+  lookHash: row.look_hash ?? undefined,
 })
 
 export const photographsOf = async (db: ReadableDb, surveyId: string): Promise<Photograph[]> =>
   (await withOriginals(db).where('photographs.survey_id', '=', surveyId).where('photographs.removed_at', 'is', null)
-    .orderBy('photographs.added_at').orderBy('photographs.id').execute()).map(asPhotograph)
+    .orderBy((row) => row.fn.coalesce('photographs.print_order', row.val(Number.MAX_SAFE_INTEGER))).orderBy('photographs.added_at').orderBy('photographs.id').execute()).map(asPhotograph)
 
 export const findPhotograph = (db: ReadableDb, id: string): Promise<KeptPhotograph | undefined> =>
   withOriginals(db).where('photographs.id', '=', id).executeTakeFirst()
@@ -46,7 +54,7 @@ export const insertPhotograph = async (db: WritableDb, photograph: Insertable<Ph
   await db.insertInto('photographs').values(photograph).execute()
 }
 
-export const changePhotograph = async (db: WritableDb, id: string, change: { readonly caption?: string; readonly removed_at?: string | null }): Promise<void> => {
+export const changePhotograph = async (db: WritableDb, id: string, change: Omit<Updateable<PhotographTable>, 'id' | 'survey_id' | 'sha256' | 'added_at' | 'source'>): Promise<void> => {
   await db.updateTable('photographs').set(change).where('id', '=', id).execute()
 }
 

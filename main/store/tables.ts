@@ -100,6 +100,8 @@ export interface OriginalTable {
   taken_at: string | null
   latitude: number | null
   longitude: number | null
+  quality_json: string | null
+  look_hash: string | null
   added_at: string
 }
 
@@ -111,6 +113,14 @@ export interface PhotographTable {
   position: string | null
   caption: string
   file_name: string
+  source: Photograph['source']
+  /** Clockwise, on top of the orientation the file has. */
+  quarter_turns: number
+  /** 0 or 1: whether it stands in the report. */
+  is_printed: number
+  /** Its place among the photographs once somebody has put them in order; null comes last. */
+  print_order: number | null
+  marks_json: string | null
   added_at: string
   removed_at: string | null
 }

@@ -2,7 +2,7 @@ import { keepPreviousData, QueryClient, useMutation, useQuery, useQueryClient, t
 import type { InputOf, OutputOf, ProcedureName } from '../../shared-logic/contract/contract'
 import { call } from './desk-client'
 
-type Noun = 'yard' | 'settings' | 'rigs' | 'surveys' | 'reports' | 'corrosion'
+type Noun = 'yard' | 'settings' | 'rigs' | 'surveys' | 'reports' | 'corrosion' | 'phone'
 
 /** What is asked anew after a writing procedure, by noun. Where the surveyor stands is asked by nobody else. */
 const touched: Partial<Record<ProcedureName, readonly Noun[]>> = {
@@ -19,6 +19,13 @@ const touched: Partial<Record<ProcedureName, readonly Noun[]>> = {
   'photographs.describe': ['surveys'],
   'photographs.remove': ['surveys'],
   'photographs.restore': ['surveys'],
+  'photographs.mark': ['surveys'],
+  'photographs.turn': ['surveys'],
+  'photographs.assign': ['surveys'],
+  'photographs.choose': ['surveys'],
+  'photographs.order': ['surveys'],
+  'phone.open': ['phone'],
+  'phone.close': ['phone'],
   'reports.issue': ['reports', 'surveys', 'rigs', 'corrosion'],
 }
 

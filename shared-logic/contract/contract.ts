@@ -1,10 +1,12 @@
 import { z } from 'zod'
+import { markLayerSchema } from '../marking/marks'
+import { phoneStateSchema } from '../phone/phone-state'
 import { rigSchema } from '../rig/rig'
 import { ruleBookSchema } from '../rules/rule-book'
 import { answerSchema } from '../survey/answer'
 import { purposeSchema } from '../survey/purpose'
 import {
-  checkIdSchema, corrosionSurveySchema, dateSchema, idSchema, photographSchema, placeSchema, positionSchema, reportRowSchema, rigRowSchema, sha256Schema, summarySchema, surveyRowSchema, surveySchema,
+  checkIdSchema, corrosionSurveySchema, dateSchema, idSchema, photographSchema, photographSourceSchema, placeSchema, positionSchema, reportRowSchema, rigRowSchema, sha256Schema, summarySchema, surveyRowSchema, surveySchema,
 } from '../survey/records'
 import { settingsSchema } from '../survey/settings'
 
@@ -23,6 +25,11 @@ const receives = <I extends z.ZodType, O extends z.ZodType>(input: I, output: O)
 const nothing = z.object({})
 const search = z.string().trim().max(200).optional()
 const page = { offset: z.int().nonnegative().default(0), limit: z.int().min(1).max(200).default(50) }
+const photographRef = z.object({ photographId: idSchema })
+const onePhotograph = z.object({ photograph: photographSchema })
+/** As many as a survey may hold. */
+const photographIds = z.array(idSchema).min(1).max(2000)
+const manyPhotographs = z.object({ photographs: z.array(photographSchema) })
 const surveyRef = z.object({ surveyId: idSchema })
 
 /** The one list of what the window may ask. Both doors loop over it; types come from it. */
@@ -46,12 +53,25 @@ export const contract = {
   'surveys.reopen': writes(surveyRef, surveySchema),
   /** Corroded spots over all surveys of a rig, oldest first. */
   'corrosion.history': reads(z.object({ rigId: idSchema }), z.object({ rig: rigSchema, surveys: z.array(corrosionSurveySchema) })),
-  'photographs.add': receives(z.object({ surveyId: idSchema, checkId: checkIdSchema.optional(), position: positionSchema.optional(), fileName: z.string().min(1).max(255), caption: z.string().max(400).optional() }), z.object({ photograph: photographSchema, alreadyThere: z.boolean() })),
+  'photographs.add': receives(z.object({ surveyId: idSchema, checkId: checkIdSchema.optional(), position: positionSchema.optional(), fileName: z.string().min(1).max(255), caption: z.string().max(400).optional(), source: photographSourceSchema.default('file') }), z.object({ photograph: photographSchema, alreadyThere: z.boolean() })),
   'photographs.describe': writes(z.object({ photographId: idSchema, caption: z.string().max(400) }), z.object({ photograph: photographSchema })),
   /** Recorded photographs whose original was not in the yard's folder when the yard was opened. */
   'photographs.missing': reads(nothing, z.object({ missing: z.array(sha256Schema) })),
   'photographs.remove': writes(z.object({ photographId: idSchema }), nothing),
-  'photographs.restore': writes(z.object({ photographId: idSchema }), z.object({ photograph: photographSchema })),
+  'photographs.restore': writes(photographRef, onePhotograph),
+  /** Keeps the layer of marks over the untouched original; an empty one takes it away. */
+  'photographs.mark': writes(photographRef.extend({ layer: markLayerSchema }), onePhotograph),
+  'photographs.turn': writes(photographRef.extend({ quarterTurns: z.int().min(0).max(3) }), onePhotograph),
+  /** To a check of their survey, or to none. One that stands there already stays as it is. */
+  'photographs.assign': writes(z.object({ photographIds, place: placeSchema.optional() }), manyPhotographs),
+  /** Whether they stand in the report. */
+  'photographs.choose': writes(z.object({ photographIds, isPrinted: z.boolean() }), manyPhotographs),
+  /** Every photograph of the survey, in the order wanted. */
+  'photographs.order': writes(surveyRef.extend({ photographIds }), manyPhotographs),
+  /** Opens a door on the local network for one phone and this survey, for a set time. */
+  'phone.open': writes(surveyRef.extend({ minutes: z.int().min(5).max(240).default(60), isSecure: z.boolean().default(false), address: z.string().max(64).optional() }), phoneStateSchema),
+  'phone.state': reads(surveyRef, z.object({ door: phoneStateSchema.optional() })),
+  'phone.close': writes(surveyRef, nothing),
   'reports.issue': writes(surveyRef, z.object({ report: reportRowSchema })),
   'reports.list': reads(z.object({ surveyId: idSchema.optional(), ...page }), z.object({ reports: z.array(reportRowSchema) })),
 } as const

@@ -1,5 +1,7 @@
 import { z } from 'zod'
 import { rigSchema } from '../rig/rig'
+import { markLayerSchema } from '../marking/marks'
+import { qualitySchema } from '../photographs/quality'
 import { ruleBookSchema } from '../rules/rule-book'
 import { answerSchema } from './answer'
 import { purposeSchema } from './purpose'
@@ -23,6 +25,10 @@ export const summarySchema = z.object({
   open: z.int().nonnegative(),
 })
 
+/** How a photograph came: as a file, from a camera held in the window, or handed over by a phone. */
+export const photographSourceSchema = z.enum(['file', 'camera', 'phone'])
+export type PhotographSource = z.infer<typeof photographSourceSchema>
+
 /** A photograph as it belongs to a survey. What the file says of time and place is from the camera, not trusted. */
 export const photographSchema = z.object({
   id: idSchema,
@@ -32,7 +38,7 @@ export const photographSchema = z.object({
   caption: z.string().max(400),
   /** The file's name as it arrived, without folders. */
   fileName: z.string().max(255),
-  format: z.enum(['jpeg', 'png', 'webp', 'tiff', 'avif']),
+  format: z.enum(['jpeg', 'png', 'webp', 'tiff', 'avif', 'heic']),
   byteCount: z.int().positive(),
   /** After orientation is honoured. */
   widthPx: z.int().positive(),
@@ -42,6 +48,17 @@ export const photographSchema = z.object({
   latitude: z.number().min(-90).max(90).optional(),
   longitude: z.number().min(-180).max(180).optional(),
   addedAt: instantSchema,
+  source: photographSourceSchema,
+  /** Turned by the surveyor, clockwise, on top of the orientation the file has. */
+  quarterTurns: z.int().min(0).max(3),
+  /** Whether it stands in the report. */
+  isPrinted: z.boolean(),
+  /** The layer of marks over the untouched original. */
+  marks: markLayerSchema.optional(),
+  /** Measured at intake; absent for photographs taken in before this was measured. */
+  quality: qualitySchema.optional(),
+  /** 64-bit perceptual hash, hex: near-duplicates differ in few bits. */
+  lookHash: z.string().regex(/^[0-9a-f]{16}$/).optional(),
 })
 export type Photograph = z.infer<typeof photographSchema>
 

@@ -88,7 +88,7 @@ export const sampleHash = (number: number): string => number.toString(16).padSta
 const samplePhotographs = (count: number, places: readonly { checkId: string; position: string }[]): Photograph[] =>
   Array.from({ length: count }, (_, index): Photograph => ({
     id: id(9_000 + index), sha256: sampleHash(index), caption: index % 3 === 0 ? `Seen from the left, ${index + 1}` : '', fileName: `IMG_${4400 + index}.jpg`, format: 'jpeg', byteCount: 1_200_000,
-    widthPx: 4000, heightPx: 3000, addedAt: '2026-11-24T10:00:00Z', ...(index % 4 !== 3 && { takenAt: `2026-11-24T10:${String(index % 60).padStart(2, '0')}:00+01:00` }),
+    widthPx: 4000, heightPx: 3000, addedAt: '2026-11-24T10:00:00Z', source: 'file', quarterTurns: 0, isPrinted: true, ...(index % 4 !== 3 && { takenAt: `2026-11-24T10:${String(index % 60).padStart(2, '0')}:00+01:00` }),
     ...(places.length > 0 && index % 8 !== 7 && places[index % places.length]),
   }))
 
