@@ -22,8 +22,10 @@ const rowsAsTheyWere: Readonly<Record<number, string>> = {
   40: `INSERT INTO answers VALUES ('${survey}', 'hubs.oil-level', 'axle 1 left', '{"values":{}}', '2026-01-02T00:00:00Z')`,
   50: `INSERT INTO originals VALUES ('${sha}', 'jpeg', 10, 4, 3, NULL, NULL, NULL, '2026-01-02T00:00:00Z');
        INSERT INTO photographs VALUES ('${photograph}', '${survey}', '${sha}', NULL, NULL, '', 'a.jpg', '2026-01-02T00:00:00Z', NULL)`,
+  60: `INSERT INTO report_numbers VALUES (2026, 1);
+       INSERT INTO reports VALUES ('01900000-0000-7000-8000-000000000004', '${survey}', 'BW-2026-0001', 1, '2026-01-03T00:00:00Z', '2026-01-03', 'not seen', '{}', '${sha}', 10)`,
 }
-const tableOf: Readonly<Record<number, string>> = { 10: 'settings', 20: 'rigs', 30: 'surveys', 40: 'answers', 50: 'photographs' }
+const tableOf: Readonly<Record<number, string>> = { 10: 'settings', 20: 'rigs', 30: 'surveys', 40: 'answers', 50: 'photographs', 60: 'reports', 70: 'photographs' }
 
 test('the steps stand in rising order, ten apart', () => {
   expect(() => checkRising(migrations)).not.toThrow()
