@@ -2,7 +2,7 @@
 export const reportSums = {
   title: 'Load, balance, coupling and tie-down',
   introduction:
-    'Worked out from the rig’s record on the day of issue. A sum is no better than its figures: what was weighed goes before what was added up, what is not known is named and not guessed, and no sum raises a rating.',
+    'Worked out from the rig’s record on the day of issue. A sum is no better than its figures: what was weighed goes before what was added up, what is not known is named and not guessed, and no sum raises a rating. Figures are rounded one by one for reading; totals and differences are worked from the unrounded ones.',
   labels: { inputs: 'Worked from', formula: 'How', sources: 'By', caution: 'Caution' },
   columns: {
     what: 'What', mass: 'Mass', behindBall: 'Behind the ball', height: 'Above ground', limit: 'Limit', load: 'Load on it', rating: 'Rating', reserve: 'Reserve', used: 'Of the rating', standing: 'Standing',

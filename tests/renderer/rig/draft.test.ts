@@ -86,7 +86,7 @@ describe('the register’s form holds a whole rig', () => {
 describe('what cannot be registered is said at its field', () => {
   it.each<[string, Draft, string, string]>([
     ['a rig without a name', { name: ' ' }, 'name', 'Enter a name, so that the rig can be found again.'],
-    ['a negative mass', { 'trailer.massKg': -3 }, 'trailer.massKg', 'More than 0 kg.'],
+    ['a negative mass', { 'trailer.massKg': -3 }, 'trailer.massKg', 'More than 0 kg, or leave it empty while it is not known.'],
     ['a trailer of 90 tonnes', { 'trailer.maximumMassKg': 90_000 }, 'trailer.maximumMassKg', 'At most 40,000 kg.'],
     ['a ball of 20 mm', { 'trailer.ballDiameterM': 0.02 }, 'trailer.ballDiameterM', 'At least 30 mm.'],
     ['a load index of 12', { 'trailer.tyre.loadIndex': 12 }, 'trailer.tyre.loadIndex', 'At least 50.'],

@@ -86,7 +86,7 @@ export const rigWords = {
   problems: {
     needed: 'Enter a name, so that the rig can be found again.',
     atLeast: 'At least {limit}.',
-    moreThan: 'More than {limit}.',
+    moreThan: 'More than {limit}, or leave it empty while it is not known.',
     atMost: 'At most {limit}.',
     tooLong: 'At most {limit} characters.',
     letter: 'One letter, such as N.',
