@@ -2,7 +2,9 @@ import type { ParsedInputOf } from '../../shared-logic/contract/contract'
 import { refuse } from '../../shared-logic/contract/refusal'
 import type { Photograph } from '../../shared-logic/survey/records'
 import type { ReadableDb, WritableDb } from '../store/database'
-import { asPhotograph, changePhotograph, findPhotograph, findSame, photographsOf, type KeptPhotograph } from '../store/photographs'
+import {
+  asPhotograph, changePhotograph, changePhotographs, findPhotograph, photographsAtPlace, photographsById, photographsOf, putInOrder, type KeptPhotograph,
+} from '../store/photographs'
 import { yardRig } from '../store/rigs'
 import { changeSurvey } from '../store/surveys'
 import { needAsked, needUnderWay } from './under-way'
@@ -23,59 +25,67 @@ export const changeOne = async (db: WritableDb, photographId: string, to: Change
   return asPhotograph(await needPhotograph(db, photographId))
 }
 
-/** Those photographs; refused unless all stand in one survey, which is under way. */
+/** Those photographs, in that order; refused unless all stand in one survey, which is under way. */
 const needTogether = async (db: ReadableDb, photographIds: readonly string[]): Promise<readonly KeptPhotograph[]> => {
-  const kept: KeptPhotograph[] = []
-  for (const id of photographIds) {
-    const photograph = await needPhotograph(db, id)
-    if (photograph.removed_at !== null) refuse('photograph.not-found')
-    kept.push(photograph)
-  }
+  const known = await photographsById(db, photographIds)
+  const kept = [...new Set(photographIds)].map((id) => known.get(id) ?? refuse('photograph.not-found'))
+  if (kept.some(({ removed_at }) => removed_at !== null)) refuse('photograph.not-found')
   const surveys = new Set(kept.map(({ survey_id }) => survey_id))
   if (surveys.size > 1) refuse('photograph.of-two-surveys')
   for (const surveyId of surveys) await needUnderWay(db, surveyId)
   return kept
 }
 
-const asTheyStand = async (db: WritableDb, kept: readonly KeptPhotograph[]): Promise<{ photographs: Photograph[] }> => {
-  const surveyId = kept[0]?.survey_id
-  if (surveyId !== undefined) await changeSurvey(db, surveyId, {})
-  const photographs: Photograph[] = []
-  for (const { id } of kept) photographs.push(asPhotograph(await needPhotograph(db, id)))
-  return { photographs }
+/** Counts the change, and answers them as they are now. */
+const asTheyStand = async (db: WritableDb, surveyId: string, ids: readonly string[]): Promise<{ photographs: Photograph[] }> => {
+  await changeSurvey(db, surveyId, {})
+  const now = await photographsById(db, ids)
+  return { photographs: ids.flatMap((id) => now.get(id) ?? []).map(asPhotograph) }
 }
+
+const surveyOf = (kept: readonly KeptPhotograph[]): string => kept[0]?.survey_id ?? refuse('photograph.not-found')
 
 export const choose = async (db: WritableDb, { photographIds, isPrinted }: ParsedInputOf<'photographs.choose'>): Promise<{ photographs: Photograph[] }> => {
   const kept = await needTogether(db, photographIds)
-  for (const { id } of kept) await changePhotograph(db, id, { is_printed: isPrinted ? 1 : 0 })
-  return asTheyStand(db, kept)
+  const ids = kept.map(({ id }) => id)
+  await changePhotographs(db, ids, { is_printed: isPrinted ? 1 : 0 })
+  return asTheyStand(db, surveyOf(kept), ids)
 }
 
-/** A picture stands once at one place: one that is there already is left where it was. One removed from there makes room. */
+/** The two trade places, so that what was removed can still be had back. */
+const tradePlaces = async (db: WritableDb, photograph: KeptPhotograph, removed: KeptPhotograph): Promise<void> => {
+  await changePhotograph(db, removed.id, { check_id: `away ${removed.id}`, position: 'away' })
+  await changePhotograph(db, photograph.id, { check_id: removed.check_id, position: removed.position })
+  await changePhotograph(db, removed.id, { check_id: photograph.check_id, position: photograph.position })
+}
+
+/** A picture stands once at one place: one that is there already is left where it was, and so is its twin. One removed from there makes room. */
 export const assign = async (db: WritableDb, { photographIds, place }: ParsedInputOf<'photographs.assign'>): Promise<{ photographs: Photograph[] }> => {
   const kept = await needTogether(db, photographIds)
-  const surveyId = kept[0]?.survey_id ?? refuse('photograph.not-found')
+  const surveyId = surveyOf(kept)
   const survey = await needUnderWay(db, surveyId)
   if (place !== undefined) needAsked(await yardRig(db, survey.rig_id), survey, place.checkId, place.position)
   const to = { check_id: place?.checkId ?? null, position: place?.position ?? null }
+  const there = new Map((await photographsAtPlace(db, surveyId, to.check_id, to.position)).map((each) => [each.sha256, each]))
+  const moved: string[] = []
   for (const photograph of kept) {
-    const same = await findSame(db, surveyId, photograph.sha256, to.check_id, to.position)
-    if (same?.id === photograph.id) continue
+    const same = there.get(photograph.sha256)
     if (same !== undefined && same.removed_at === null) continue
-    // The two trade places, so that what was removed can still be had back.
-    if (same !== undefined) await changePhotograph(db, same.id, { check_id: `away ${same.id}`, position: 'away' })
-    await changePhotograph(db, photograph.id, to)
-    if (same !== undefined) await changePhotograph(db, same.id, { check_id: photograph.check_id, position: photograph.position })
+    if (same === undefined) moved.push(photograph.id)
+    else await tradePlaces(db, photograph, same)
+    there.set(photograph.sha256, photograph)
   }
-  return asTheyStand(db, kept)
+  await changePhotographs(db, moved, to)
+  return asTheyStand(db, surveyId, kept.map(({ id }) => id))
 }
 
+/** What came in meanwhile is not in the list yet: it stays last, as it arrived. */
 export const order = async (db: WritableDb, { surveyId, photographIds }: ParsedInputOf<'photographs.order'>): Promise<{ photographs: Photograph[] }> => {
   await needUnderWay(db, surveyId)
   const known = new Set((await photographsOf(db, surveyId)).map(({ id }) => id))
-  const isWhole = photographIds.length === known.size && new Set(photographIds).size === known.size && photographIds.every((id) => known.has(id))
-  if (!isWhole) refuse('photograph.order-incomplete')
-  for (const [index, id] of photographIds.entries()) await changePhotograph(db, id, { print_order: index })
+  if (new Set(photographIds).size !== photographIds.length) refuse('photograph.named-twice')
+  if (!photographIds.every((id) => known.has(id))) refuse('photograph.not-found')
+  await putInOrder(db, surveyId, photographIds)
   await changeSurvey(db, surveyId, {})
   return { photographs: await photographsOf(db, surveyId) }
 }

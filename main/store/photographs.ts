@@ -1,4 +1,4 @@
-import type { Insertable, Selectable, Updateable } from 'kysely'
+import { sql, type Insertable, type RawBuilder, type Selectable, type Updateable } from 'kysely'
 import { markLayerSchema } from '../../shared-logic/marking/marks'
 import { qualitySchema } from '../../shared-logic/photographs/quality'
 import type { Photograph } from '../../shared-logic/survey/records'
@@ -41,6 +41,17 @@ export const photographsOf = async (db: ReadableDb, surveyId: string): Promise<P
 export const findPhotograph = (db: ReadableDb, id: string): Promise<KeptPhotograph | undefined> =>
   withOriginals(db).where('photographs.id', '=', id).executeTakeFirst()
 
+/** Ids handed over as one value, so that five hundred are one statement and never more placeholders than SQLite takes. */
+const isOneOf = (ids: readonly string[]): RawBuilder<boolean> => sql<boolean>`photographs.id IN (SELECT value FROM json_each(${JSON.stringify(ids)}))`
+
+/** Those photographs by id, removed or not; an id that is not known is left out. */
+export const photographsById = async (db: ReadableDb, ids: readonly string[]): Promise<Map<string, KeptPhotograph>> =>
+  new Map((await withOriginals(db).where(isOneOf(ids)).execute()).map((kept) => [kept.id, kept]))
+
+/** All that stand or stood at one place of a survey, removed or not. */
+export const photographsAtPlace = (db: ReadableDb, surveyId: string, checkId: string | null, position: string | null): Promise<KeptPhotograph[]> =>
+  withOriginals(db).where('photographs.survey_id', '=', surveyId).where('photographs.check_id', 'is', checkId).where('photographs.position', 'is', position).execute()
+
 /** The same picture at the same place of a survey, removed or not. */
 export const findSame = (db: ReadableDb, surveyId: string, sha256: string, checkId: string | null, position: string | null): Promise<KeptPhotograph | undefined> =>
   withOriginals(db).where('photographs.survey_id', '=', surveyId).where('photographs.sha256', '=', sha256)
@@ -54,8 +65,21 @@ export const insertPhotograph = async (db: WritableDb, photograph: Insertable<Ph
   await db.insertInto('photographs').values(photograph).execute()
 }
 
-export const changePhotograph = async (db: WritableDb, id: string, change: Omit<Updateable<PhotographTable>, 'id' | 'survey_id' | 'sha256' | 'added_at' | 'source'>): Promise<void> => {
+type PhotographChange = Omit<Updateable<PhotographTable>, 'id' | 'survey_id' | 'sha256' | 'added_at' | 'source'>
+
+export const changePhotograph = async (db: WritableDb, id: string, change: PhotographChange): Promise<void> => {
   await db.updateTable('photographs').set(change).where('id', '=', id).execute()
+}
+
+/** The same change to many. */
+export const changePhotographs = async (db: WritableDb, ids: readonly string[], change: PhotographChange): Promise<void> => {
+  await db.updateTable('photographs').set(change).where(isOneOf(ids)).execute()
+}
+
+/** Puts a survey's photographs into this order; what is not named comes after, as it arrived. */
+export const putInOrder = async (db: WritableDb, surveyId: string, ids: readonly string[]): Promise<void> => {
+  await db.updateTable('photographs').set({ print_order: null }).where('survey_id', '=', surveyId).where('removed_at', 'is', null).execute()
+  await sql`UPDATE photographs SET print_order = wanted.key FROM json_each(${JSON.stringify(ids)}) AS wanted WHERE photographs.id = wanted.value`.execute(db)
 }
 
 /** The name a recorded original arrived under; undefined for a hash that is not recorded. */

@@ -66,7 +66,7 @@ export const contract = {
   'photographs.assign': writes(z.object({ photographIds, place: placeSchema.optional() }), manyPhotographs),
   /** Whether they stand in the report. */
   'photographs.choose': writes(z.object({ photographIds, isPrinted: z.boolean() }), manyPhotographs),
-  /** Every photograph of the survey, in the order wanted. */
+  /** The photographs of the survey in the order wanted; one that is not named comes last. */
   'photographs.order': writes(surveyRef.extend({ photographIds }), manyPhotographs),
   /** Opens a door on the local network for one phone and this survey, for a set time. */
   'phone.open': writes(surveyRef.extend({ minutes: z.int().min(5).max(240).default(60), isSecure: z.boolean().default(false), address: z.string().max(64).optional() }), phoneStateSchema),
