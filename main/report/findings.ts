@@ -44,7 +44,7 @@ const rowsOf = (finding: ReportFinding, labels: ReportDocument['labels']): Row[]
     [labels.criterion, finding.criterion, styles.small],
     [finding.sources.length > 1 ? labels.sources : labels.source, finding.sources.join('; ') || undefined, styles.small],
     [labels.note, finding.note],
-    [labels.photograph, finding.withoutPhotograph, styles.small],
+    [labels.photograph, finding.withoutPhotograph ?? finding.photographsKept, styles.small],
   ]
   return rows.flatMap(([label, text, style = styles.body]): Row[] => (text === undefined ? [] : [{ label, text, style }]))
 }

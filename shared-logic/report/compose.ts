@@ -8,7 +8,7 @@ import { corrosionPart } from './corrosion-part'
 import { contextOf, type ReportContext } from './context'
 import type { ReportDocument } from './document'
 import { byWhenKey, findingsPart, furtherFails, photographsWanted, threeThings } from './findings-part'
-import { photographsPart } from './photographs-part'
+import { photographsPart, sayLeftOut } from './photographs-part'
 import { planPart } from './plan-part'
 import { rigLines, rigPart } from './rig-facts'
 import { sumsPart } from './sums-part'
@@ -85,6 +85,7 @@ export const composeReport = (input: ReportInput): ReportDocument => {
     ...(corrosion && { corrosion }),
     ...(sums && { sums }),
     photographs: photographsPart(context),
+    photographsKept: sayLeftOut(survey.photographs.length - context.photographs.length, context.photographs.length, context),
     cautions: cautionsPart(context, sums),
     method: methodOf(input, context),
     sources: sourcesPart(context),

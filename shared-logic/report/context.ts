@@ -6,7 +6,7 @@ import type { Survey } from '../survey/records'
 import type { UnitSystem } from '../units/quantity'
 import type { Words } from '../words/en'
 import { sayPosition } from '../words/position'
-import { sortPhotographs, type NumberedPhotograph } from './number-photographs'
+import { countLeftOut, sortPhotographs, type NumberedPhotograph } from './number-photographs'
 
 /** What every part of the report is made from, worked out once. */
 export interface ReportContext {
@@ -23,6 +23,8 @@ export interface ReportContext {
   readonly findingNumber: (key: string) => number | undefined
   /** Numbers of the photographs that belong to a check at its place. */
   readonly photographsOf: (key: string) => number[]
+  /** How many photographs of a check are kept with the survey and do not print. */
+  readonly leftOutOf: (key: string) => number
 }
 
 export const contextOf = (survey: Survey, words: Words, units: UnitSystem): ReportContext => {
@@ -30,6 +32,7 @@ export const contextOf = (survey: Survey, words: Words, units: UnitSystem): Repo
   const findings = findingsOf(assessed)
   const numbers = new Map(findings.map((finding, index) => [finding.key, index + 1]))
   const photographs = sortPhotographs(survey.photographs, findings, assessed)
+  const leftOut = countLeftOut(survey.photographs, assessed)
   return {
     survey,
     words,
@@ -40,5 +43,6 @@ export const contextOf = (survey: Survey, words: Words, units: UnitSystem): Repo
     place: (position) => sayPosition(position, survey.rig.trailer.axleCount),
     findingNumber: (key) => numbers.get(key),
     photographsOf: (key) => photographs.filter((photograph) => photograph.owner?.key === key).map(({ number }) => number),
+    leftOutOf: (key) => leftOut.get(key) ?? 0,
   }
 }

@@ -49,6 +49,8 @@ export const findingSchema = z.object({
   photographs: z.array(number),
   /** Said where the check wants a photograph of a finding and there is none. */
   withoutPhotograph: text.optional(),
+  /** That photographs of it are kept with the survey which are not printed. */
+  photographsKept: text.optional(),
 })
 export type ReportFinding = z.infer<typeof findingSchema>
 
@@ -159,6 +161,8 @@ export const reportDocumentSchema = z.object({
   corrosion: corrosionPartSchema.optional(),
   sums: sumsPartSchema.optional(),
   photographs: z.array(photographLineSchema),
+  /** How many photographs are kept with the survey and not printed, said in a sentence. */
+  photographsKept: text.optional(),
   cautions: z.array(cautionSchema),
   /** Paragraphs. */
   method: z.array(text),

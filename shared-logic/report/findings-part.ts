@@ -6,6 +6,7 @@ import { namePlace } from '../words/position'
 import { say } from '../words/say'
 import type { ReportContext } from './context'
 import type { ReportDocument, ReportFinding } from './document'
+import { sayLeftOut } from './photographs-part'
 
 const overruled = ({ answer, judged }: Assessed, { words }: ReportContext): ReportFinding['overruled'] => {
   if (answer?.overrule === undefined) return undefined
@@ -25,6 +26,7 @@ const finding = (each: Assessed, number: number, context: ReportContext): Report
   const by = each.by ?? 'before next trip'
   const place = context.place(each.position)
   const photographs = context.photographsOf(each.key)
+  const leftOut = context.leftOutOf(each.key)
   return {
     number,
     checkId: each.check.id,
@@ -48,7 +50,8 @@ const finding = (each: Assessed, number: number, context: ReportContext): Report
     note: each.answer?.note?.trim() || undefined,
     instrument: each.answer?.instrument || undefined,
     photographs,
-    withoutPhotograph: each.check.photograph === true && photographs.length === 0 ? words.report.withoutPhotograph : undefined,
+    withoutPhotograph: each.check.photograph === true && photographs.length + leftOut === 0 ? words.report.withoutPhotograph : undefined,
+    photographsKept: sayLeftOut(leftOut, photographs.length, context),
   }
 }
 

@@ -21,7 +21,14 @@ const subjectOf = ({ owner }: NumberedPhotograph, { words, place }: ReportContex
 /** What it shows and what was written beneath it: 'Oil level, left front: milky. Seen from below.' */
 export const showsOf = (subject: string, caption: string): string => [subject, caption].filter((part) => part !== '').join(': ')
 
-/** The register: every photograph with its number, in the order they are met. */
+/** That more photographs exist than are printed: '3 further photographs are kept …'. Undefined where none was left out. */
+export const sayLeftOut = (leftOut: number, printed: number, { words, units }: Pick<ReportContext, 'words' | 'units'>): string | undefined => {
+  if (leftOut === 0) return undefined
+  const said = printed === 0 ? words.report.photographsKept.all : words.report.photographsKept.further
+  return say(leftOut === 1 ? said.one : said.many, { count: leftOut }, units)
+}
+
+/** The register: every photograph that prints with its number, in the order they are met. */
 export const photographsPart = (context: ReportContext): PhotographLine[] =>
   context.photographs.map((each) => {
     const { photograph, owner, number } = each

@@ -65,6 +65,6 @@ export const countSurvey = (survey: Survey): Counted => {
     whole: counts(summarize(assessed)),
     byStation: Object.fromEntries(summarizeByStation(assessed).map(({ station, summary }) => [station, counts(summary)])),
     findings: findingsOf(assessed).length,
-    photographs: survey.photographs.length,
+    photographs: survey.photographs.filter(({ isPrinted }) => isPrinted).length,
   }
 }

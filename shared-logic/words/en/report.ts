@@ -105,6 +105,10 @@ export const reportWords = {
   photographAlternative: 'Photograph {number}: {what}',
   noCaption: 'no caption',
   withoutPhotograph: 'None was taken, although a finding here wants one.',
+  photographsKept: {
+    all: { one: 'One photograph is kept with the survey and not printed here.', many: '{count} photographs are kept with the survey and not printed here.' },
+    further: { one: 'One further photograph is kept with the survey and not printed here.', many: '{count} further photographs are kept with the survey and not printed here.' },
+  },
   photographWanted: 'A finding that wants a photograph has none: {numbers}.',
   photographsWanted: 'Findings that want a photograph and have none: {numbers}.',
   /** Ours; common practice, no source. */

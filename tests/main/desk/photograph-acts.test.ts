@@ -184,7 +184,7 @@ describe('every act', () => {
 })
 
 describe('five hundred photographs', { timeout: 120_000 }, () => {
-  // Not a measure of this machine but of the number of queries: one a photograph takes several times this.
+  /** The desk serves the window from one thread: it may not be held longer. */
   const budgetMs = 100
   const quickest = async (times: number, act: (run: number) => Promise<unknown>): Promise<number> => {
     let best = Infinity
