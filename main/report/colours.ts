@@ -31,6 +31,8 @@ export const roleColour: Readonly<Record<Role, string>> = {
   advisory: verdictColour.advisory,
   fail: verdictColour.fail,
   'not seen': verdictColour['not seen'],
+  mark: '#111111',
+  casing: '#f0e442',
 }
 
 /** Areas: a hull is a light tint, so that what is drawn in it can be seen. */

@@ -1,8 +1,8 @@
 import { useState } from 'react'
 import { Button } from 'react-aria-components'
-import { photographAddress } from '../../shared-logic/contract/contract'
 import type { Photograph } from '../../shared-logic/survey/records'
 import { say } from '../../shared-logic/words/say'
+import { MarkedPicture } from '../marking/marked-picture'
 import { useUnits } from '../parts/use-settings'
 import { useWords } from '../parts/use-words'
 import { PhotographViewer } from '../survey/photograph-viewer'
@@ -25,7 +25,7 @@ export const SmallPhotographs = ({ photographs }: SmallPhotographsProps) => {
           return (
             <li key={photograph.id}>
               <Button className={style.thumb ?? ''} onPress={() => setViewed(photograph.id)} aria-label={say(said.view, { name }, units)}>
-                <img src={photographAddress(photograph.sha256, 'small')} alt="" loading="lazy" />
+                <MarkedPicture photograph={photograph} size="small" alt="" className={style.thumbPicture} />
               </Button>
             </li>
           )

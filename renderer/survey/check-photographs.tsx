@@ -1,8 +1,8 @@
 import { useState, type RefObject } from 'react'
-import { photographAddress } from '../../shared-logic/contract/contract'
 import type { Assessed } from '../../shared-logic/survey/assess'
 import type { Photograph, Survey } from '../../shared-logic/survey/records'
 import { say } from '../../shared-logic/words/say'
+import { MarkedPicture } from '../marking/marked-picture'
 import { Button } from '../parts/button'
 import { useUnits } from '../parts/use-settings'
 import { useWords } from '../parts/use-words'
@@ -36,7 +36,7 @@ export const CheckPhotographs = ({ survey, assessed, photographs, picker, onFile
           {here.map((photograph, index) => (
             <li key={photograph.id}>
               <Button kind="quiet" onPress={() => setViewed(photograph.id)} aria-label={say(said.view, { name: nameOf(photograph, index) }, units)}>
-                <img src={photographAddress(photograph.sha256, 'small')} alt="" className={style.small} loading="lazy" />
+                <MarkedPicture photograph={photograph} size="small" alt="" className={style.small} />
               </Button>
             </li>
           ))}

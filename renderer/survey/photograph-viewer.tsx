@@ -1,7 +1,8 @@
 import { useState } from 'react'
-import { photographAddress } from '../../shared-logic/contract/contract'
+import { turnedSize } from '../../shared-logic/marking/turned'
 import type { Photograph } from '../../shared-logic/survey/records'
 import { say } from '../../shared-logic/words/say'
+import { MarkedPicture } from '../marking/marked-picture'
 import { Button } from '../parts/button'
 import { Dialog } from '../parts/dialog'
 import { TextField } from '../parts/text-field'
@@ -22,6 +23,12 @@ interface PhotographViewerProps {
 }
 
 const zooms = [1, 1.5, 2, 3, 4] as const
+
+/** The whole of it at first, however high it is; then so many times the frame. */
+const widthAt = (photograph: Photograph, zoom: number): string => {
+  const { widthPx, heightPx } = turnedSize(photograph, photograph.quarterTurns)
+  return zoom === 0 ? `min(100%, 58dvh * ${widthPx} / ${heightPx})` : `${(zooms[zoom] ?? 1) * 100}%`
+}
 
 /** One photograph, large: closer, its caption, what the camera wrote, the way to the next, and away with it. */
 export const PhotographViewer = ({ list, viewedId, onView, onClose, photographs }: PhotographViewerProps) => {
@@ -49,7 +56,7 @@ export const PhotographViewer = ({ list, viewedId, onView, onClose, photographs 
         <div className={style.picture}>
           {/* oxlint-disable-next-line jsx-a11y/no-noninteractive-tabindex -- an enlarged picture is scrolled by the arrow keys */}
           <section className={style.frame} aria-label={name} tabIndex={0}>
-            <img src={photographAddress(photograph.sha256, 'large')} alt={name} className={style.large} style={{ width: `${(zooms[zoom] ?? 1) * 100}%`, maxHeight: zoom === 0 ? '58dvh' : 'none' }} />
+            <MarkedPicture photograph={photograph} size="large" alt={name} fit="contain" className={style.large} style={{ width: widthAt(photograph, zoom) }} />
           </section>
           <div className={style.tools}>
             <Button kind="quiet" isDisabled={index === 0} onPress={() => step(-1)}>{said.previous}</Button>

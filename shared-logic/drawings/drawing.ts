@@ -2,6 +2,8 @@
 export type Role =
   | 'ink' | 'hairline' | 'faint' | 'hull' | 'metal' | 'rubber' | 'oil' | 'strap' | 'paper' | 'select'
   | 'pass' | 'advisory' | 'fail' | 'not seen'
+  /** On photographs, the same in any light: a dark core in a light casing. */
+  | 'mark' | 'casing'
 
 interface Painted {
   readonly stroke?: Role

@@ -7,9 +7,12 @@ export type PixelPoint = z.infer<typeof pixelPointSchema>
 const polygonSchema = z.array(pixelPointSchema).min(3, 'three points or more').max(600)
 const knownLengthM = z.number().positive().min(0.001, 'at least 1 mm').max(20)
 
+/** A known length lying in the surface. */
+export const knownLengthSchema = z.object({ kind: z.literal('length'), from: pixelPointSchema, to: pixelPointSchema, lengthM: knownLengthM })
+
 /** What gives the picture its scale: a known length lying in the surface, or a rectangle of known sides, which takes the perspective out. */
 export const scaleSchema = z.discriminatedUnion('kind', [
-  z.object({ kind: z.literal('length'), from: pixelPointSchema, to: pixelPointSchema, lengthM: knownLengthM }),
+  knownLengthSchema,
   /** Corners in turn round the rectangle; the first side, corner 1 to corner 2, is `widthM` long, the second `heightM`. */
   z.object({ kind: z.literal('rectangle'), corners: z.tuple([pixelPointSchema, pixelPointSchema, pixelPointSchema, pixelPointSchema]), widthM: knownLengthM, heightM: knownLengthM }),
 ])

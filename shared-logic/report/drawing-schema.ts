@@ -1,7 +1,7 @@
 import { z } from 'zod'
 import type { Drawing } from '../drawings/drawing'
 
-const roleSchema = z.enum(['ink', 'hairline', 'faint', 'hull', 'metal', 'rubber', 'oil', 'strap', 'paper', 'select', 'pass', 'advisory', 'fail', 'not seen'])
+const roleSchema = z.enum(['ink', 'hairline', 'faint', 'hull', 'metal', 'rubber', 'oil', 'strap', 'paper', 'select', 'pass', 'advisory', 'fail', 'not seen', 'mark', 'casing'])
 
 const painted = {
   stroke: roleSchema.optional(),

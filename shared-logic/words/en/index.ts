@@ -6,7 +6,9 @@ import { fieldOptions } from './field-options'
 import { fields } from './fields'
 import { refusals } from './refusals'
 import { reportWords } from './report'
+import { contactSheetWords } from './screens/contact-sheet'
 import { corrosionScreenWords } from './screens/corrosion'
+import { markingWords } from './screens/marking'
 import { measuringWords } from './screens/measuring'
 import { reportPageWords } from './screens/report-page'
 import { rigWords } from './screens/rig'
@@ -32,6 +34,6 @@ export const en = {
   corrosion: corrosionWords,
   commandLine,
   doors: doorWords,
-  screens: { yard: yardWords, rig: rigWords, survey: surveyWords, measuring: measuringWords, sums: sumsScreenWords, reportPage: reportPageWords, corrosion: corrosionScreenWords, settings: settingsWords, shell: shellWords },
+  screens: { yard: yardWords, rig: rigWords, survey: surveyWords, measuring: measuringWords, marking: markingWords, sums: sumsScreenWords, reportPage: reportPageWords, contactSheet: contactSheetWords, corrosion: corrosionScreenWords, settings: settingsWords, shell: shellWords },
 }
 export type Words = typeof en
