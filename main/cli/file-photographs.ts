@@ -1,6 +1,7 @@
 import { readFile, realpath } from 'node:fs/promises'
 import { basename, dirname, resolve, sep } from 'node:path'
 import { refuse } from '../../shared-logic/contract/refusal'
+import { checkLayer } from '../../shared-logic/marking/check-layer'
 import type { Photograph } from '../../shared-logic/survey/records'
 import type { FilePhotograph } from '../../shared-logic/survey/survey-file'
 import type { Shelf } from '../photos/shelf'
@@ -21,9 +22,10 @@ export const takePhotographs = async (
   circumstances: { readonly newId: () => string; readonly at: string },
 ): Promise<Photograph[]> => {
   const taken: Photograph[] = []
-  for (const { path, check, position, caption } of photographs) {
+  for (const { path, check, position, caption, quarterTurns, marks } of photographs) {
     const fileName = basename(path)
     const original = await shelf.take(await bytesOf(dirname(surveyFile), path), fileName)
+    if (marks !== undefined) checkLayer(marks, original)
     taken.push({
       id: circumstances.newId(),
       ...original,
@@ -31,8 +33,9 @@ export const takePhotographs = async (
       caption,
       addedAt: circumstances.at,
       source: 'file',
-      quarterTurns: 0,
+      quarterTurns,
       isPrinted: true,
+      ...(marks !== undefined && { marks }),
       ...(check !== undefined && { checkId: check, position: position ?? 'rig' }),
     })
   }

@@ -1,5 +1,6 @@
 import type { ParsedInputOf } from '../../shared-logic/contract/contract'
 import { refuse } from '../../shared-logic/contract/refusal'
+import { checkLayer } from '../../shared-logic/marking/check-layer'
 import type { Photograph } from '../../shared-logic/survey/records'
 import type { ReadableDb, WritableDb } from '../store/database'
 import {
@@ -90,9 +91,9 @@ export const order = async (db: WritableDb, { surveyId, photographIds }: ParsedI
   return { photographs: await photographsOf(db, surveyId) }
 }
 
-/** The layer must lie on this picture: its size is that of the upright original. An empty one takes the layer away. */
+/** The layer must lie on this picture. An empty one takes the layer away. */
 export const mark = async (db: WritableDb, { photographId, layer }: ParsedInputOf<'photographs.mark'>): Promise<Photograph> => {
   const { width_px, height_px } = await needPhotograph(db, photographId)
-  if (layer.widthPx !== width_px || layer.heightPx !== height_px) refuse('photograph.marks-of-another', { width: width_px, height: height_px }, 'layer')
+  checkLayer(layer, { widthPx: width_px, heightPx: height_px })
   return changeOne(db, photographId, { marks_json: layer.marks.length === 0 && layer.scale === undefined ? null : JSON.stringify(layer) })
 }

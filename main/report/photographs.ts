@@ -1,6 +1,7 @@
 import type { PhotographLine, ReportDocument } from '../../shared-logic/report/document'
 import type { Line } from './lines'
 import type { Column, Sheet } from './page'
+import { drawMarkedPicture, turnedPicture } from './marks'
 import type { Picture, Pictures } from './pictures'
 import { hairline } from './colours'
 import { styles } from './styles'
@@ -26,10 +27,11 @@ interface SetPhotograph {
   readonly camera: readonly Line[]
 }
 
-const fit = (picture: Picture | undefined, width: number, height: number): { width: number; height: number } => {
+const fit = (photograph: PhotographLine, picture: Picture | undefined, width: number, height: number): { width: number; height: number } => {
   if (picture === undefined) return { width, height: missingHeight }
-  const scale = Math.min(width / picture.widthPx, height / picture.heightPx, 1 / leastDotsPerPoint)
-  return { width: picture.widthPx * scale, height: picture.heightPx * scale }
+  const { widthPx, heightPx } = turnedPicture(picture, photograph)
+  const scale = Math.min(width / widthPx, height / heightPx, 1 / leastDotsPerPoint)
+  return { width: widthPx * scale, height: heightPx * scale }
 }
 
 const captionOf = ({ number, shows }: PhotographLine, labels: ReportDocument['labels']): string => `${labels.photograph} ${number}${shows === '' ? '' : `. ${shows}`}`
@@ -37,7 +39,7 @@ const captionOf = ({ number, shows }: PhotographLine, labels: ReportDocument['la
 const setPhotograph = (sheet: Sheet, photograph: PhotographLine, pictures: Pictures, labels: ReportDocument['labels'], x: number, width: number, height: number): SetPhotograph => {
   const picture = pictures.get(photograph.sha256)
   const camera = photograph.fromTheCamera === undefined ? [] : sheet.setter.lines(`${labels.fromTheCamera}: ${photograph.fromTheCamera}`, styles.label, width)
-  return { photograph, picture, x, ...fit(picture, width, height), caption: sheet.setter.lines(captionOf(photograph, labels), styles.small, width), camera }
+  return { photograph, picture, x, ...fit(photograph, picture, width, height), caption: sheet.setter.lines(captionOf(photograph, labels), styles.small, width), camera }
 }
 
 const drawMissing = (sheet: Sheet, { x, width, height }: SetPhotograph, sentence: string, top: number): void => {
@@ -52,7 +54,7 @@ const drawOne = (sheet: Sheet, set: SetPhotograph, labels: ReportDocument['label
   if (picture === undefined) drawMissing(sheet, set, labels.missingPicture, top)
   else
     sheet.tags.within('Figure', { alt: photograph.alternative, bbox: [x, top, x + width, top + height] }, () =>
-      sheet.tags.leaf(() => sheet.pdf.image(picture.image, x, top, { width, height })),
+      sheet.tags.leaf(() => drawMarkedPicture(sheet, picture, photograph, { x, y: top, width, height })),
     )
   sheet.tags.within('Caption', {}, () =>
     sheet.tags.leaf(() => {

@@ -96,6 +96,10 @@ export const photographLineSchema = z.object({
   shows: text,
   /** For those who do not see it. */
   alternative: text,
+  /** Clockwise; the picture is printed so turned. */
+  quarterTurns: z.int().min(0).max(3).default(0),
+  /** What is laid over the picture, in px of the turned original, lengths written out; absent where nothing is marked. */
+  marks: drawingSchema.optional(),
   findings: z.array(number),
 })
 export type PhotographLine = z.infer<typeof photographLineSchema>

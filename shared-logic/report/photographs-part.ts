@@ -1,3 +1,5 @@
+import { marksDrawing } from '../marking/marks-drawing'
+import { sayMarks } from '../marking/say-marks'
 import { wordsOf } from '../words/check-sentences'
 import { namePlace } from '../words/position'
 import { say, sayDate } from '../words/say'
@@ -28,6 +30,12 @@ export const sayLeftOut = (leftOut: number, printed: number, { words, units }: P
   return say(leftOut === 1 ? said.one : said.many, { count: leftOut }, units)
 }
 
+/** 'Photograph 3: Oil level, left front; marked: arrow, “milky”.' */
+const alternativeOf = ({ photograph, number }: NumberedPhotograph, shows: string, context: ReportContext): string => {
+  const what = [shows || context.words.report.noCaption, sayMarks(photograph.marks, context)].filter((part) => part !== '').join('; ')
+  return say(context.words.report.photographAlternative, { number, what }, context.units)
+}
+
 /** The register: every photograph that prints with its number, in the order they are met. */
 export const photographsPart = (context: ReportContext): PhotographLine[] =>
   context.photographs.map((each) => {
@@ -43,7 +51,9 @@ export const photographsPart = (context: ReportContext): PhotographLine[] =>
       fromTheCamera: photograph.takenAt === undefined ? undefined : sayCameraTime(photograph.takenAt),
       subject,
       shows,
-      alternative: say(context.words.report.photographAlternative, { number, what: shows || context.words.report.noCaption }, context.units),
+      alternative: alternativeOf(each, shows, context),
+      quarterTurns: photograph.quarterTurns,
+      ...(photograph.marks && { marks: marksDrawing(photograph.marks, photograph.quarterTurns, context) }),
       findings: finding === undefined ? [] : [finding],
     }
   })

@@ -1,4 +1,5 @@
 import { z } from 'zod'
+import { markLayerSchema } from '../marking/marks'
 import { rigSchema } from '../rig/rig'
 import { ruleBookSchema } from '../rules/rule-book'
 import { unitSystemSchema } from '../units/quantity'
@@ -24,6 +25,8 @@ const filePhotographSchema = z.strictObject({
   check: checkIdSchema.optional(),
   position: positionSchema.optional(),
   caption: z.string().max(400).default(''),
+  quarterTurns: z.int().min(0).max(3).default(0).describe('How often it is turned by a quarter, clockwise, when it is printed.'),
+  marks: markLayerSchema.optional().describe('What is drawn over it when it is printed; points in px of the picture as it stands upright, before it is turned.'),
 })
 
 /**
