@@ -3,7 +3,7 @@ import { Refusal } from '../../shared-logic/contract/refusal'
 import { en } from '../../shared-logic/words/en'
 import { sayRefusal } from '../../shared-logic/words/say-refusal'
 import { fileHeaders } from '../serving/served'
-import { safeHeaders } from '../serving/headers'
+import { windowHeaders } from '../serving/headers'
 import { serveFile } from '../serving/serve-file'
 import { answerRequest } from './api'
 import { BodyReader } from './body'
@@ -21,7 +21,7 @@ export interface Host {
 const { turnedAway } = en.doors
 
 const send = (response: ServerResponse, status: number, headers: Record<string, string>, body: string | Uint8Array, withBody: boolean): void => {
-  response.writeHead(status, { ...safeHeaders, 'Content-Length': String(Buffer.byteLength(body)), ...headers })
+  response.writeHead(status, { ...windowHeaders, 'Content-Length': String(Buffer.byteLength(body)), ...headers })
   response.end(withBody ? body : undefined)
 }
 

@@ -15,12 +15,18 @@ export const contentPolicy = [
   "frame-ancestors 'none'",
 ].join('; ')
 
-/** Sent with every answer of both doors. */
+/** Nothing of what a page may ask a person's system for. */
+const noFeature = 'microphone=(), geolocation=(), display-capture=(), usb=(), serial=(), hid=(), payment=()'
+
+/** Sent with every answer of every door. */
 export const safeHeaders: Readonly<Record<string, string>> = {
   'Content-Security-Policy': contentPolicy,
   'X-Content-Type-Options': 'nosniff',
   'Referrer-Policy': 'no-referrer',
-  'Permissions-Policy': 'camera=(), microphone=(), geolocation=(), display-capture=(), usb=(), serial=(), hid=(), payment=()',
+  'Permissions-Policy': `camera=(), ${noFeature}`,
   'Cross-Origin-Opener-Policy': 'same-origin',
   'Cross-Origin-Resource-Policy': 'same-origin',
 }
+
+/** The window's own doors, the shell and the loopback host: its camera view may ask for the camera, no frame within it may. */
+export const windowHeaders: Readonly<Record<string, string>> = { ...safeHeaders, 'Permissions-Policy': `camera=(self), ${noFeature}` }

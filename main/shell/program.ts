@@ -7,7 +7,7 @@ import { answerWindow } from './ipc'
 import { setMenu } from './menu'
 import { denyDownloads, denyNavigation } from './navigation'
 import { openOrExplain } from './open-or-explain'
-import { denyNetwork, denyPermissions } from './permissions'
+import { denyNetwork, denyAllButCamera } from './permissions'
 import { declareScheme, serveWindow } from './protocol'
 import { openWindow } from './window'
 
@@ -33,7 +33,7 @@ const show = (window: BrowserWindow | undefined): void => {
 
 /** Everything the window stands on, before it is there. */
 const prepareSession = (opened: OpenedDesk, parts: BuiltParts): void => {
-  denyPermissions(session.defaultSession)
+  denyAllButCamera(session.defaultSession)
   denyNetwork(session.defaultSession)
   denyDownloads(session.defaultSession)
   serveWindow(opened, parts.rendererFolder)

@@ -3,7 +3,7 @@ import { Refusal } from '../../shared-logic/contract/refusal'
 import { en } from '../../shared-logic/words/en'
 import { sayRefusal } from '../../shared-logic/words/say-refusal'
 import type { OpenedDesk } from '../desk/open'
-import { safeHeaders } from '../serving/headers'
+import { windowHeaders } from '../serving/headers'
 import { fileHeaders, type Served } from '../serving/served'
 import { serveFile } from '../serving/serve-file'
 import { pathOf, scheme } from './address'
@@ -12,9 +12,9 @@ import { pathOf, scheme } from './address'
 export const declareScheme = (): void =>
   protocol.registerSchemesAsPrivileged([{ scheme, privileges: { standard: true, secure: true, supportFetchAPI: true, codeCache: true } }])
 
-const nothing = (status: number, sentence = ''): Response => new Response(sentence, { status, headers: { ...safeHeaders, 'Content-Type': 'text/plain; charset=utf-8' } })
+const nothing = (status: number, sentence = ''): Response => new Response(sentence, { status, headers: { ...windowHeaders, 'Content-Type': 'text/plain; charset=utf-8' } })
 
-const headersOf = (served: Served): Record<string, string> => ({ ...safeHeaders, ...fileHeaders(served) })
+const headersOf = (served: Served): Record<string, string> => ({ ...windowHeaders, ...fileHeaders(served) })
 
 /** Serves the built window, recorded photographs and issued reports, and nothing else. */
 export const serveWindow = (opened: OpenedDesk, rendererFolder: string): void =>

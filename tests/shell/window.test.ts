@@ -6,7 +6,7 @@ import { runInNewContext } from 'node:vm'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { contract, procedureNames } from '../../shared-logic/contract/contract'
 import { deskChannel, replySchema } from '../../shared-logic/contract/reply'
-import { contentPolicy } from '../../main/serving/headers'
+import { contentPolicy, safeHeaders } from '../../main/serving/headers'
 import { photograph, plainRig } from '../main/host/running-host'
 import { hasWindow, leave, startShell, type StandIn } from './start-shell'
 
@@ -164,13 +164,69 @@ describe('leaving the page', () => {
   })
 })
 
+const ourPage = { isMainFrame: true, requestingUrl: 'app://bunkwright/#/surveys/1', securityOrigin: 'app://bunkwright/' }
+/** What Electron's two handlers are answered: when the page asks, and when Chromium looks up what it may have. */
+const requested = (permission: string, details: unknown): Promise<boolean> =>
+  new Promise((answer) => { standIn.session.defaultSession.permissionRequest?.(undefined, permission, answer, details) })
+const checked = (permission: string, details: unknown): boolean | undefined => standIn.session.defaultSession.permissionCheck?.(undefined, permission, 'app://bunkwright', details)
+
 describe('what the page may have of the system', () => {
-  it.each(['media', 'geolocation', 'notifications', 'openExternal', 'clipboard-read', 'fullscreen', 'hid', 'serial', 'usb', 'fileSystem'])('%s is denied', (permission) => {
-    let answered: boolean | undefined
-    standIn.session.defaultSession.permissionRequest?.(undefined, permission, (answer) => (answered = answer))
-    expect(answered).toBe(false)
-    expect(standIn.session.defaultSession.permissionCheck?.()).toBe(false)
+  it.each([
+    'geolocation', 'notifications', 'openExternal', 'clipboard-read', 'fullscreen', 'hid', 'serial', 'usb', 'fileSystem', 'display-capture', 'mediaKeySystem', 'midi', 'idle-detection', 'window-management', 'unknown',
+  ])('%s is denied, to our own page too', async (permission) => {
+    expect(await requested(permission, { ...ourPage, mediaTypes: ['video'] })).toBe(false)
+    expect(checked(permission, { ...ourPage, mediaType: 'video' })).toBe(false)
     expect(standIn.session.defaultSession.devicePermission?.()).toBe(false)
+  })
+
+  it('the camera is granted to the top frame of our own page, and its cameras are named there', async () => {
+    expect(await requested('media', { ...ourPage, mediaTypes: ['video'] })).toBe(true)
+    expect(checked('media', { ...ourPage, mediaType: 'video' })).toBe(true)
+  })
+
+  it.each([
+    ['sound', { mediaTypes: ['audio'], mediaType: 'audio' }],
+    ['sound beside the picture', { mediaTypes: ['video', 'audio'], mediaType: 'unknown' }],
+    ['nothing named', { mediaTypes: [], mediaType: undefined }],
+    ['a frame within our page', { mediaTypes: ['video'], mediaType: 'video', isMainFrame: false }],
+    ['a page of elsewhere', { mediaTypes: ['video'], mediaType: 'video', requestingUrl: 'https://evil.example/', securityOrigin: 'https://evil.example/' }],
+    ['a page of elsewhere under our origin', { mediaTypes: ['video'], mediaType: 'video', requestingUrl: 'https://evil.example/' }],
+    ['our page for an origin of elsewhere', { mediaTypes: ['video'], mediaType: 'video', securityOrigin: 'app://elsewhere/' }],
+    ['our page within one of elsewhere', { mediaTypes: ['video'], mediaType: 'video', embeddingOrigin: 'https://evil.example/' }],
+    ['nobody who says where', { mediaTypes: ['video'], mediaType: 'video', requestingUrl: undefined, securityOrigin: undefined }],
+  ])('the camera is denied: %s', async (_why, details) => {
+    expect(await requested('media', { ...ourPage, ...details })).toBe(false)
+    expect(checked('media', { ...ourPage, ...details })).toBe(false)
+  })
+
+  it('on macOS the system is asked for the camera first, and what it answers holds; elsewhere it is not asked', async () => {
+    const camera = { ...ourPage, mediaTypes: ['video'] }
+    const here = process.platform
+    await requested('media', camera)
+    expect(standIn.record.askedOfSystem).toEqual([])
+    Object.defineProperty(process, 'platform', { value: 'darwin' })
+    try {
+      expect(await requested('media', camera)).toBe(true)
+      standIn.record.systemAllows = () => Promise.resolve(false)
+      expect(await requested('media', camera)).toBe(false)
+      standIn.record.systemAllows = () => Promise.reject(new Error('no such consent'))
+      expect(await requested('media', camera)).toBe(false)
+      expect(standIn.record.askedOfSystem).toEqual(['camera', 'camera', 'camera'])
+      await requested('media', { ...camera, mediaTypes: ['audio'] })
+      expect(standIn.record.askedOfSystem).toHaveLength(3)
+    } finally {
+      Object.defineProperty(process, 'platform', { value: here })
+    }
+  })
+
+  it('its pages are told that they may use the camera, and nothing else', async () => {
+    const told = (await fetchApp('app://bunkwright/')).headers.get('permissions-policy')?.split(', ')
+    expect(told?.filter((feature) => !feature.endsWith('=()'))).toEqual(['camera=(self)'])
+    expect(told).toEqual(expect.arrayContaining(['microphone=()', 'geolocation=()', 'display-capture=()', 'usb=()']))
+  })
+
+  it('any other door keeps the camera shut unless it opens it itself', () => {
+    expect(safeHeaders['Permissions-Policy']).toMatch(/^camera=\(\), /)
   })
 
   it.each([['https://evil.example/', true], ['http://127.0.0.1/', true], ['ws://evil.example/', true], ['file:///etc/passwd', true], ['app://bunkwright/index.html', false], ['blob:app://bunkwright/1', false], ['data:image/png;base64,', false]])('a request to %s is cancelled: %s', (url, cancel) => {

@@ -32,6 +32,9 @@ export const record = {
   exits: [] as number[],
   userData: '',
   lockIsFree: true,
+  /** What the system was asked for on a person's behalf, and what it answers. */
+  askedOfSystem: [] as string[],
+  systemAllows: async (): Promise<boolean> => true,
 }
 
 interface MenuItem {
@@ -101,8 +104,8 @@ export const protocol = {
 
 type Answer<Value> = (value: Value) => void
 class Session extends EventEmitter {
-  permissionRequest: ((contents: unknown, permission: string, answer: Answer<boolean>) => void) | undefined
-  permissionCheck: (() => boolean) | undefined
+  permissionRequest: ((contents: unknown, permission: string, answer: Answer<boolean>, details: unknown) => void) | undefined
+  permissionCheck: ((contents: unknown, permission: string, origin: string, details: unknown) => boolean) | undefined
   devicePermission: (() => boolean) | undefined
   beforeRequest: ((request: { url: string }, answer: Answer<{ cancel: boolean }>) => void) | undefined
   setPermissionRequestHandler = (handler: NonNullable<Session['permissionRequest']>): void => void (this.permissionRequest = handler)
@@ -111,6 +114,13 @@ class Session extends EventEmitter {
   webRequest = { onBeforeRequest: (handler: NonNullable<Session['beforeRequest']>): void => void (this.beforeRequest = handler) }
 }
 export const session = { defaultSession: new Session() }
+
+export const systemPreferences = {
+  askForMediaAccess: (what: string): Promise<boolean> => {
+    record.askedOfSystem.push(what)
+    return record.systemAllows()
+  },
+}
 
 export const dialog = {
   showMessageBox: async (options: Record<string, unknown>): Promise<{ response: number }> => {
