@@ -10,7 +10,7 @@ export const quarteredWidthPx = 480
 export const quarteredHeightPx = 320
 
 /** What stands at a place of the upright picture: red top left, green top right, blue bottom left, grey bottom right. */
-const quarterAt = (x: number, y: number): Colour => {
+export const quarterAt = (x: number, y: number): Colour => {
   const isLeft = x < quarteredWidthPx / 2
   if (y < quarteredHeightPx / 2) return isLeft ? red : green
   return isLeft ? blue : grey

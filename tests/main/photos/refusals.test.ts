@@ -59,7 +59,7 @@ describe('a file that is no photograph is refused by name and nothing is kept', 
     ['a JPEG header without a picture', 'head.jpg', () => Buffer.from([0xff, 0xd8, 0xff, 0xe0, 0, 16, 74, 70, 73, 70, 0]), 'photograph.not-a-photograph'],
     ['a PNG of 30,000 x 30,000 px', 'wall.png', () => hugePng(true), 'photograph.too-many-pixels'],
     ['a PNG that only claims as much', 'claims.png', () => hugePng(false), 'photograph.too-many-pixels'],
-    ['a HEIC', 'phone.heic', heicHeader, 'photograph.heic'],
+    ['the front of a HEIC alone', 'phone.heic', heicHeader, 'photograph.damaged'],
   ] as const)('%s', async (_, name, make, code) => {
     const refused = await refusalOf(await make(), name)
     expect(refused.code).toBe(code)
