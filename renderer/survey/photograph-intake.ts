@@ -1,3 +1,5 @@
+import { Refusal } from '../../shared-logic/contract/refusal'
+
 /** One file that was not taken in, and why. */
 export interface RefusedFile {
   readonly fileName: string
@@ -13,38 +15,95 @@ export interface Batch {
   readonly state: 'running' | 'finished' | 'cancelled'
 }
 
-interface Intake {
-  readonly files: readonly File[]
-  /** Hands one file over; rejects when it cannot be taken. */
-  readonly send: (file: File, signal: AbortSignal) => Promise<void>
-  readonly signal: AbortSignal
-  readonly report: (batch: Batch) => void
+/** Hands one file over; rejects when it cannot be taken. */
+export type SendFile = (file: File, signal: AbortSignal) => Promise<void>
+
+interface Handed {
+  readonly file: File
+  readonly send: SendFile
+  /** Told when the file will not go in any more: kept out by a cancel, or its refusal read and put away. */
+  readonly letGo: () => void
 }
 
 /** The desk scales two pictures at once; more would only wait there. */
-const lanes = 2
+const mostLanes = 2
+
+/** What is refused for the moment, not for the file: no room on the disk, no answer. */
+const passing = /^(?:disk\.|door\.(?:no-answer|busy|broken-off)$)/
+export const mayGoInLater = (problem: unknown): boolean => problem instanceof Refusal && passing.test(problem.data.code)
+
+const empty: Batch = { total: 0, done: 0, taken: 0, refused: [], state: 'running' }
 
 /**
- * Takes a batch of photographs in, two at a time, in the order given. A file that cannot be read is named in
- * `refused` and the rest goes in; after a cancel nothing further is handed over and what is in stays in.
+ * Takes photographs in, two at a time, in the order given; what comes meanwhile joins the batch under way. A file that
+ * cannot be taken is named in `refused`, and stays there until that has been read, while the rest goes in. After a
+ * cancel nothing further is handed over and what is in stays in.
  */
-export const takeIn = async ({ files, send, signal, report }: Intake): Promise<Batch> => {
-  let batch: Batch = { total: files.length, done: 0, taken: 0, refused: [], state: 'running' }
-  const tell = (change: Partial<Batch>): void => {
-    batch = { ...batch, ...change }
-    report(batch)
+export class PhotographIntake {
+  #batch: Batch | undefined
+  #waiting: Handed[] = []
+  readonly #refused = new Map<RefusedFile, Handed>()
+  #stop = new AbortController()
+  #lanes = 0
+  #isStopped = false
+
+  constructor(private readonly report: (batch: Batch | undefined) => void) {}
+
+  add(files: readonly File[], send: SendFile, letGo: () => void = () => undefined): void {
+    this.#take(files.map((file) => ({ file, send, letGo })))
   }
-  tell({})
-  const waiting = [...files]
-  const lane = async (): Promise<void> => {
-    for (let file = waiting.shift(); file !== undefined && !signal.aborted; file = waiting.shift()) {
-      const { name } = file
-      const problem = await send(file, signal).then(() => undefined, (error: unknown) => ({ error }))
-      if (problem === undefined) tell({ done: batch.done + 1, taken: batch.taken + 1 })
-      else if (!signal.aborted) tell({ done: batch.done + 1, refused: [...batch.refused, { fileName: name, problem: problem.error }] })
-    }
+
+  cancel(): void {
+    this.#stop.abort()
+    this.#stop = new AbortController()
+    this.#isStopped = true
+    for (const { letGo } of this.#waiting.splice(0)) letGo()
   }
-  await Promise.all(Array.from({ length: lanes }, lane))
-  tell({ state: signal.aborted ? 'cancelled' : 'finished' })
-  return batch
+
+  /** What was refused for the moment is handed over once more. */
+  tryAgain(): void {
+    const again = [...this.#refused].filter(([{ problem }]) => mayGoInLater(problem))
+    for (const [refused] of again) this.#refused.delete(refused)
+    this.#take(again.map(([, handed]) => handed))
+  }
+
+  /** The refusals are read: their files are let go. Nothing is put away while files are on their way. */
+  dismiss(): void {
+    if (this.#batch?.state === 'running') return
+    for (const { letGo } of this.#refused.values()) letGo()
+    this.#refused.clear()
+    this.#batch = undefined
+    this.report(undefined)
+  }
+
+  #take(more: readonly Handed[]): void {
+    if (more.length === 0) return
+    this.#isStopped = false
+    this.#waiting.push(...more)
+    const under = this.#batch?.state === 'running' ? this.#batch : empty
+    this.#tell({ ...under, total: under.total + more.length })
+    while (this.#lanes < mostLanes && this.#waiting.length > 0) void this.#runLane()
+  }
+
+  #tell(change: Partial<Batch>): void {
+    this.#batch = { ...(this.#batch ?? empty), ...change, refused: [...this.#refused.keys()] }
+    this.report(this.#batch)
+  }
+
+  async #runLane(): Promise<void> {
+    this.#lanes += 1
+    for (let next = this.#waiting.shift(); next !== undefined; next = this.#waiting.shift()) await this.#hand(next)
+    this.#lanes -= 1
+    if (this.#lanes === 0) this.#tell({ state: this.#isStopped ? 'cancelled' : 'finished' })
+  }
+
+  async #hand(handed: Handed): Promise<void> {
+    const { signal } = this.#stop
+    const problem = await handed.send(handed.file, signal).then(() => undefined, (error: unknown) => ({ error }))
+    const { done, taken } = this.#batch ?? empty
+    if (problem === undefined) return this.#tell({ done: done + 1, taken: taken + 1 })
+    if (signal.aborted) return handed.letGo()
+    this.#refused.set({ fileName: handed.file.name, problem: problem.error }, handed)
+    return this.#tell({ done: done + 1 })
+  }
 }

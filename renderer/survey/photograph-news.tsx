@@ -7,6 +7,7 @@ import { RefusalNotice } from '../parts/refusal-notice'
 import { useUnits } from '../parts/use-settings'
 import { useWords } from '../parts/use-words'
 import style from './photographs.module.css'
+import { mayGoInLater } from './photograph-intake'
 import type { Photographs } from './use-photographs'
 
 interface PhotographNewsProps {
@@ -35,7 +36,7 @@ export const PhotographNews = ({ photographs }: PhotographNewsProps) => {
 /** A batch that went in whole needs no answer: its line goes by itself. */
 const goneAfterMs = 6000
 
-const BatchNews = ({ photographs: { batch, cancel, dismiss } }: PhotographNewsProps) => {
+const BatchNews = ({ photographs: { batch, cancel, dismiss, tryAgain } }: PhotographNewsProps) => {
   const words = useWords()
   const units = useUnits()
   const said = words.screens.survey.photographs
@@ -64,9 +65,10 @@ const BatchNews = ({ photographs: { batch, cancel, dismiss } }: PhotographNewsPr
       <div className={style.told}>
         {(taken > 0 || batch.state === 'cancelled') && <p>{summary}</p>}
         {batch.refused.length > 0 && (
-          <ul>{batch.refused.map((each) => <li key={each.fileName} className={style.refused}>{sentenceWithName(each.fileName, sentenceOf(words, each.problem), said.refused)}</li>)}</ul>
+          <ul>{batch.refused.map((each, index) => <li key={`${index} ${each.fileName}`} className={style.refused}>{sentenceWithName(each.fileName, sentenceOf(words, each.problem), said.refused)}</li>)}</ul>
         )}
       </div>
+      {batch.refused.some(({ problem }) => mayGoInLater(problem)) && <Button onPress={tryAgain}>{words.screens.shell.tryAgain}</Button>}
       {!isQuiet && <Button onPress={dismiss}>{said.dismiss}</Button>}
     </output>
   )

@@ -1,20 +1,27 @@
 import { useQueryClient } from '@tanstack/react-query'
-import { useRef, useState } from 'react'
+import { useState } from 'react'
 import { refuse } from '../../shared-logic/contract/refusal'
 import type { Photograph } from '../../shared-logic/survey/records'
 import { call } from '../client/desk-client'
 import type { CheckPlace } from './answer-queue'
-import { takeIn, type Batch } from './photograph-intake'
+import { PhotographIntake, type Batch } from './photograph-intake'
 import { photographWasKept, photographWasRemoved } from './survey-cache'
 
 /** The photographs of a survey as the walk uses them. A batch goes on while the surveyor walks on. */
 export interface Photographs {
   readonly batch: Batch | undefined
-  readonly add: (files: readonly File[], place: CheckPlace) => void
+  /** To a check, or to none. */
+  readonly add: (files: readonly File[], place?: CheckPlace) => void
+  /** One picture of the window's own camera; undefined when it was let go: stopped on its way, or refused and that read. */
+  readonly take: (file: File, place: CheckPlace) => Promise<Photograph | undefined>
   readonly cancel: () => void
+  /** Hands over once more what was refused for the moment. */
+  readonly tryAgain: () => void
   readonly dismiss: () => void
   readonly describe: (photograph: Photograph, caption: string) => void
   readonly remove: (photograph: Photograph) => void
+  /** The same, settled once it is out, or has failed as `problem` tells. */
+  readonly takeBack: (photograph: Photograph) => Promise<void>
   /** Just removed: can be had back. */
   readonly removed: Photograph | undefined
   readonly restore: () => void
@@ -30,45 +37,44 @@ export const usePhotographs = (surveyId: string): Photographs => {
   const [batch, setBatch] = useState<Batch>()
   const [removed, setRemoved] = useState<Photograph>()
   const [problem, setProblem] = useState<unknown>()
-  const stop = useRef<AbortController>(undefined)
-  const behind = useRef<Promise<unknown>>(Promise.resolve())
+  const [intake] = useState(() => new PhotographIntake(setBatch))
 
-  const sendTo = (place: CheckPlace) => async (file: File, signal: AbortSignal): Promise<void> => {
+  const send = async (place: CheckPlace | undefined, source: Photograph['source'], file: File, signal: AbortSignal): Promise<Photograph> => {
     const bytes = new Uint8Array(await file.arrayBuffer())
-    const { photograph, alreadyThere } = await call('photographs.add', { surveyId, ...place, fileName: nameOf(file) }, { bytes, signal })
-    if (alreadyThere) refuse('photograph.already-there', { name: nameOf(file), kept: photograph.fileName })
+    const { photograph, alreadyThere } = await call('photographs.add', { surveyId, ...place, fileName: nameOf(file), source }, { bytes, signal })
+    if (alreadyThere) refuse(place === undefined ? 'photograph.already-in' : 'photograph.already-there', { name: nameOf(file), kept: photograph.fileName })
     await photographWasKept(client, surveyId, photograph)
+    return photograph
   }
-  const add = (files: readonly File[], place: CheckPlace): void => {
-    if (files.length === 0) return
-    const run = async (): Promise<void> => {
-      stop.current = new AbortController()
-      await takeIn({ files, send: sendTo(place), signal: stop.current.signal, report: setBatch })
-    }
-    behind.current = behind.current.then(run)
-  }
-  const attempt = (work: Promise<void>): void => {
+  const attempt = (work: Promise<void>): Promise<void> => {
     setProblem(undefined)
-    work.catch(setProblem)
+    return work.catch(setProblem)
   }
+  const takeBack = (photograph: Photograph): Promise<void> =>
+    attempt(
+      call('photographs.remove', { photographId: photograph.id }).then(() => {
+        setRemoved(photograph)
+        return photographWasRemoved(client, surveyId, photograph.id)
+      }),
+    )
   return {
     batch,
-    add,
-    cancel: () => stop.current?.abort(),
-    dismiss: () => setBatch(undefined),
+    add: (files, place) => intake.add(files, (file, signal) => send(place, 'file', file, signal).then(() => undefined)),
+    take: (file, place) =>
+      new Promise((resolve) => {
+        intake.add([file], (each, signal) => send(place, 'camera', each, signal).then(resolve), () => resolve(undefined))
+      }),
+    cancel: () => intake.cancel(),
+    tryAgain: () => intake.tryAgain(),
+    dismiss: () => intake.dismiss(),
     describe: (photograph, caption) =>
-      attempt(call('photographs.describe', { photographId: photograph.id, caption }).then((kept) => photographWasKept(client, surveyId, kept.photograph))),
-    remove: (photograph) =>
-      attempt(
-        call('photographs.remove', { photographId: photograph.id }).then(() => {
-          setRemoved(photograph)
-          return photographWasRemoved(client, surveyId, photograph.id)
-        }),
-      ),
+      void attempt(call('photographs.describe', { photographId: photograph.id, caption }).then((kept) => photographWasKept(client, surveyId, kept.photograph))),
+    remove: (photograph) => void takeBack(photograph),
+    takeBack,
     removed,
     restore: () => {
       if (removed === undefined) return
-      attempt(
+      void attempt(
         call('photographs.restore', { photographId: removed.id }).then((kept) => {
           setRemoved(undefined)
           return photographWasKept(client, surveyId, kept.photograph)

@@ -1,65 +1,129 @@
-import { describe, expect, it } from 'vitest'
-import { takeIn, type Batch } from '../../../renderer/survey/photograph-intake'
+import { describe, expect, it, vi } from 'vitest'
+import { PhotographIntake, type Batch, type SendFile } from '../../../renderer/survey/photograph-intake'
+import { Refusal } from '../../../shared-logic/contract/refusal'
 
 const files = (...names: string[]): File[] => names.map((name) => new File(['x'], name, { type: 'image/jpeg' }))
-const ignore = () => undefined
+
+/** An intake, all it told, and the way to wait until nothing is on its way. */
+const makeIntake = () => {
+  const told: (Batch | undefined)[] = []
+  const intake = new PhotographIntake((batch) => told.push(batch))
+  const settled = async (): Promise<Batch> => {
+    await vi.waitUntil(() => told.at(-1)?.state !== 'running', { timeout: 2_000, interval: 1 })
+    const last = told.at(-1)
+    if (last === undefined) throw new Error('nothing was told')
+    return last
+  }
+  return { intake, told, settled }
+}
+
+const diskFull = new Refusal({ code: 'disk.full' })
 
 describe('a batch of photographs', () => {
   it('refuses an unreadable one by name while the rest goes in', async () => {
+    const { intake, settled } = makeIntake()
     const sent: string[] = []
-    const batch = await takeIn({
-      files: files('hub.jpg', 'notes.jpg', 'tyre.jpg'),
-      send: (file) => {
-        if (file.name === 'notes.jpg') return Promise.reject(new Error('not a picture'))
-        sent.push(file.name)
-        return Promise.resolve()
-      },
-      signal: new AbortController().signal,
-      report: ignore,
+    intake.add(files('hub.jpg', 'notes.jpg', 'tyre.jpg'), (file) => {
+      if (file.name === 'notes.jpg') return Promise.reject(new Error('not a picture'))
+      sent.push(file.name)
+      return Promise.resolve()
     })
+    const batch = await settled()
     expect(sent).toEqual(['hub.jpg', 'tyre.jpg'])
     expect(batch).toMatchObject({ total: 3, done: 3, taken: 2, state: 'finished' })
     expect(batch.refused.map((each) => each.fileName)).toEqual(['notes.jpg'])
   })
 
-  it('never has more than two on the way at once', async () => {
+  it('never has more than two on the way at once, whatever joins it', async () => {
+    const { intake, settled } = makeIntake()
     let under = 0
     let most = 0
-    await takeIn({
-      files: files('1', '2', '3', '4', '5', '6', '7'),
-      send: async () => {
-        under += 1
-        most = Math.max(most, under)
-        await new Promise((done) => setTimeout(done, 2))
-        under -= 1
-      },
-      signal: new AbortController().signal,
-      report: ignore,
-    })
+    const send = async (): Promise<void> => {
+      under += 1
+      most = Math.max(most, under)
+      await new Promise((done) => setTimeout(done, 2))
+      under -= 1
+    }
+    intake.add(files('1', '2', '3', '4'), send)
+    intake.add(files('5', '6', '7'), send)
+    expect(await settled()).toMatchObject({ total: 7, taken: 7 })
     expect(most).toBe(2)
   })
 
   it('hands over nothing further once cancelled, and keeps what is in', async () => {
-    const cancel = new AbortController()
+    const { intake, settled } = makeIntake()
     const sent: string[] = []
-    const batch = await takeIn({
-      files: files('1', '2', '3', '4', '5', '6'),
-      send: async (file) => {
-        sent.push(file.name)
-        await Promise.resolve()
-        if (sent.length === 2) cancel.abort()
-      },
-      signal: cancel.signal,
-      report: ignore,
-    })
+    const letGo: string[] = []
+    const send: SendFile = async (file) => {
+      sent.push(file.name)
+      await Promise.resolve()
+      if (sent.length === 2) intake.cancel()
+    }
+    for (const file of files('1', '2', '3', '4', '5', '6')) intake.add([file], send, () => letGo.push(file.name))
+    const batch = await settled()
     expect(sent).toEqual(['1', '2'])
     expect(batch.state).toBe('cancelled')
     expect(batch.taken).toBe(2)
+    expect(letGo).toEqual(['3', '4', '5', '6'])
+  })
+
+  it('one that breaks off by a cancel is no refusal, and is let go', async () => {
+    const { intake, settled } = makeIntake()
+    const letGo = vi.fn<() => void>()
+    intake.add(files('1'), (_file, signal) => new Promise((_done, fail) => { signal.addEventListener('abort', () => fail(new Error('broken off'))) }), letGo)
+    intake.cancel()
+    expect(await settled()).toMatchObject({ state: 'cancelled', taken: 0, refused: [] })
+    expect(letGo).toHaveBeenCalledOnce()
+  })
+
+  it('takes in what is added after a cancel', async () => {
+    const { intake, settled } = makeIntake()
+    intake.add(files('1', '2', '3'), () => new Promise((done) => { setTimeout(done, 2) }))
+    intake.cancel()
+    const sent: string[] = []
+    intake.add(files('after'), (file, signal) => {
+      signal.throwIfAborted()
+      sent.push(file.name)
+      return Promise.resolve()
+    })
+    await settled()
+    expect(sent).toEqual(['after'])
   })
 
   it('tells of progress after every file', async () => {
-    const seen: Batch[] = []
-    await takeIn({ files: files('1', '2'), send: () => Promise.resolve(), signal: new AbortController().signal, report: (batch) => seen.push(batch) })
-    expect(seen.map((batch) => batch.done)).toEqual([0, 1, 2, 2])
+    const { intake, told, settled } = makeIntake()
+    intake.add(files('1', '2'), () => Promise.resolve())
+    await settled()
+    expect(told.map((batch) => batch?.done)).toEqual([0, 1, 2, 2])
+  })
+
+  it('keeps a refusal in sight when another photograph comes after it, until it is read', async () => {
+    const { intake, told, settled } = makeIntake()
+    const letGo = vi.fn<() => void>()
+    intake.add(files('first.jpg'), () => Promise.reject(diskFull), letGo)
+    await settled()
+    intake.add(files('second.jpg'), () => Promise.resolve())
+    expect(await settled()).toMatchObject({ total: 1, taken: 1, refused: [{ fileName: 'first.jpg' }] })
+    expect(letGo).not.toHaveBeenCalled()
+    intake.dismiss()
+    expect(told.at(-1)).toBeUndefined()
+    expect(letGo).toHaveBeenCalledOnce()
+  })
+
+  it('what the disk had no room for goes in when it is tried again; what is no picture does not', async () => {
+    const { intake, settled } = makeIntake()
+    let isFull = true
+    const sent: string[] = []
+    intake.add(files('hub.jpg', 'notes.jpg'), (file) => {
+      if (file.name === 'notes.jpg') return Promise.reject(new Refusal({ code: 'photograph.not-a-picture' }))
+      if (isFull) return Promise.reject(diskFull)
+      sent.push(file.name)
+      return Promise.resolve()
+    })
+    expect((await settled()).refused).toHaveLength(2)
+    isFull = false
+    intake.tryAgain()
+    expect(await settled()).toMatchObject({ total: 1, taken: 1, refused: [{ fileName: 'notes.jpg' }] })
+    expect(sent).toEqual(['hub.jpg'])
   })
 })
