@@ -15,6 +15,7 @@ const SettingsPage = lazy(async () => ({ default: (await import('./settings/sett
 const StartSurvey = lazy(async () => ({ default: (await import('./survey/start-survey')).StartSurvey }))
 const SurveyWalk = lazy(async () => ({ default: (await import('./survey/survey-walk')).SurveyWalk }))
 const ReviewPage = lazy(async () => ({ default: (await import('./review/review-page')).ReviewPage }))
+const ContactSheetPage = lazy(async () => ({ default: (await import('./contact-sheet/contact-sheet-page')).ContactSheetPage }))
 const ReportPage = lazy(async () => ({ default: (await import('./report-page/report-page')).ReportPage }))
 
 const Screens = () => (
@@ -27,6 +28,7 @@ const Screens = () => (
     <Route path="/rigs/:rigId/corrosion">{({ rigId }) => <CorrosionPage key={rigId} rigId={rigId} />}</Route>
     <Route path="/rigs/:rigId">{({ rigId }) => <RigPage key={rigId} rigId={rigId} />}</Route>
     <Route path="/surveys/:surveyId/review">{({ surveyId }) => <ReviewPage key={surveyId} surveyId={surveyId} />}</Route>
+    <Route path="/surveys/:surveyId/photographs">{({ surveyId }) => <ContactSheetPage key={surveyId} surveyId={surveyId} />}</Route>
     <Route path="/surveys/:surveyId/report">{({ surveyId }) => <ReportPage key={surveyId} surveyId={surveyId} />}</Route>
     <Route path="/surveys/:surveyId">{({ surveyId }) => <SurveyWalk key={surveyId} surveyId={surveyId} />}</Route>
     <Route path="/settings"><SettingsPage /></Route>

@@ -6,7 +6,7 @@ import type { UnitSystem } from '../../shared-logic/units/quantity'
 import type { Words } from '../../shared-logic/words/en'
 
 /** 'Oil condition' and 'left front'; the place is empty for what is asked once. */
-export const nameOf = (words: Words, assessed: Assessed, survey: Survey): { readonly title: string; readonly place: string } => ({
+export const nameOf = (words: Words, assessed: Assessed, survey: Pick<Survey, 'rig'>): { readonly title: string; readonly place: string } => ({
   title: wordsOf(words, assessed.check).title,
   place: sayPosition(assessed.position, survey.rig.trailer.axleCount),
 })

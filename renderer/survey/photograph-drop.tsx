@@ -4,25 +4,27 @@ import style from './photographs.module.css'
 
 interface PhotographDropProps {
   readonly onFiles: (files: readonly File[]) => void
+  /** Said while pictures are held over it; of the open check where nothing else is said. */
+  readonly dropNow?: string
   readonly children: ReactNode
 }
 
 const carriesFiles = (event: DragEvent): boolean => event.dataTransfer.types.includes('Files')
 
-/** The open check as a place to drop photographs on, or to paste them at. */
-export const PhotographDrop = ({ onFiles, children }: PhotographDropProps) => {
+/** The open check, or a whole page, as a place to drop photographs on or to paste them at. What lies within sees nothing of files. */
+export const PhotographDrop = ({ onFiles, dropNow, children }: PhotographDropProps) => {
   const { photographs } = useWords().screens.survey
   const [isOver, setOver] = useState(false)
   usePastedFiles(onFiles)
   return (
     <div
       className={style.drop} data-over={isOver}
-      onDragOver={(event) => { if (carriesFiles(event)) { event.preventDefault(); setOver(true) } }}
+      onDragOverCapture={(event) => { if (carriesFiles(event)) { event.preventDefault(); event.stopPropagation(); setOver(true) } }}
       onDragLeave={(event) => { if (!(event.relatedTarget instanceof Node) || !event.currentTarget.contains(event.relatedTarget)) setOver(false) }}
-      onDrop={(event) => { event.preventDefault(); setOver(false); onFiles([...event.dataTransfer.files]) }}
+      onDropCapture={(event) => { if (carriesFiles(event)) { event.preventDefault(); event.stopPropagation(); setOver(false); onFiles([...event.dataTransfer.files]) } }}
     >
       {children}
-      {isOver && <p className={style.over} aria-hidden="true">{photographs.dropNow}</p>}
+      {isOver && <p className={style.over} aria-hidden="true">{dropNow ?? photographs.dropNow}</p>}
     </div>
   )
 }

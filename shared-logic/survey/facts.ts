@@ -3,7 +3,7 @@ import { placeKey } from './keys'
 import type { Survey } from './records'
 
 /** What judging needs of a survey as it is kept. */
-export const factsOf = (survey: Survey): SurveyFacts => ({
+export const factsOf = (survey: Pick<Survey, 'rig' | 'ruleBook' | 'purpose' | 'surveyDate' | 'answers'>): SurveyFacts => ({
   rig: survey.rig,
   ruleBook: survey.ruleBook,
   purpose: survey.purpose,

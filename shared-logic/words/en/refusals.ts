@@ -94,6 +94,7 @@ export const refusals: Readonly<Record<string, string>> = {
   'measure.scale-zero-length': 'Both ends of the known length lie on the same point. Put one on each end.',
   'measure.share-over-whole': 'The spot would be larger than the face it lies on. Look at both outlines again.',
   'phone.no-door': 'A phone cannot be let in from here. Open the survey in the program’s window and choose “Use a phone” there.',
+  'photograph.already-in': '“{name}” is in this survey already, with no check, as “{kept}”. It is kept once.',
   'photograph.already-there': '“{name}” is at this check already, as “{kept}”. It is kept once.',
   'photograph.damaged': '“{name}” breaks off or is damaged, so it was not taken. Copy it from the camera again.',
   'photograph.disk-full': '“{name}” was not taken: the disk is full. Free some space and add it again.',

@@ -62,7 +62,7 @@ export const contactSheetWords = {
   },
   caption: 'Caption',
   checks: 'Checks',
-  checksHint: 'Drag photographs onto a check.',
+  checksHint: 'Drag photographs onto a check, or press one to see its own.',
   checksPress: 'Press a check to move {count} chosen there.',
   checksPressOne: 'Press a check to move the one chosen there.',
   move: { title: 'Move {count} photographs to', titleOne: 'Move {name} to', find: 'Find a check', clear: 'Clear', list: 'Checks', none: 'No check is called that.', cancel: 'Cancel' },
@@ -75,6 +75,7 @@ export const contactSheetWords = {
   removed: '{count} photographs removed.',
   removedOne: '{name} removed.',
   undo: 'Undo',
+  forget: 'Put this line away',
   keys: {
     open: 'Keys',
     title: 'Keys on the contact sheet',

@@ -1,0 +1,69 @@
+import { useRef } from 'react'
+import type { Survey } from '../../shared-logic/survey/records'
+import { sayDate, say } from '../../shared-logic/words/say'
+import { useQueryOf } from '../client/use-procedure'
+import { Button } from '../parts/button'
+import { EmptyState } from '../parts/empty-state'
+import { LoadProblem } from '../parts/load-problem'
+import { Page } from '../parts/page'
+import { Waiting } from '../parts/progress'
+import { useWords } from '../parts/use-words'
+import { PhotographDrop } from '../survey/photograph-drop'
+import { PhotographNews } from '../survey/photograph-news'
+import { usePhotographs, type Photographs } from '../survey/use-photographs'
+import { ContactSheet } from './contact-sheet'
+
+interface ContactSheetPageProps {
+  readonly surveyId: string
+}
+
+/** The contact sheet of a survey. One whose report is issued is looked at only. */
+export const ContactSheetPage = ({ surveyId }: ContactSheetPageProps) => {
+  const words = useWords()
+  const said = words.screens.contactSheet
+  const { data: survey, error, refetch } = useQueryOf('surveys.get', { surveyId })
+  const intake = usePhotographs(surveyId)
+  const picker = useRef<HTMLInputElement>(null)
+  const isUnderWay = survey?.status === 'under way'
+  const crumbs = survey
+    ? [{ label: survey.rigName, to: `/rigs/${survey.rigId}` }, isUnderWay ? { label: said.walk, to: `/surveys/${surveyId}` } : { label: said.report, to: `/surveys/${surveyId}/report` }]
+    : []
+  const add = (files: readonly File[]): void => intake.add(files)
+  return (
+    <Page
+      title={survey ? say(said.title, { rig: survey.rigName }, 'metric') : said.titleAlone} crumbs={crumbs} width={survey ? 'full' : 'reading'}
+      subtitle={survey && `${words.purposes[survey.purpose]}, ${sayDate(survey.surveyDate)}`}
+      actions={isUnderWay && <Button onPress={() => picker.current?.click()}>{said.add}</Button>}
+    >
+      {error && <LoadProblem error={error} onRetry={() => void refetch()} />}
+      {survey === undefined && !error && <Waiting />}
+      {isUnderWay && (
+        <>
+          <input
+            ref={picker} type="file" accept="image/*" multiple hidden
+            onChange={(event) => { add([...(event.currentTarget.files ?? [])]); event.currentTarget.value = '' }}
+          />
+          <PhotographDrop onFiles={add} dropNow={said.dropNow}><Sheet survey={survey} intake={intake} onAdd={() => picker.current?.click()} /></PhotographDrop>
+        </>
+      )}
+      {survey?.status === 'issued' && <Sheet survey={survey} intake={intake} />}
+    </Page>
+  )
+}
+
+interface SheetProps {
+  readonly survey: Survey
+  readonly intake: Photographs
+  readonly onAdd?: () => void
+}
+
+const Sheet = ({ survey, intake, onAdd }: SheetProps) => {
+  const said = useWords().screens.contactSheet
+  if (survey.photographs.length > 0) return <ContactSheet survey={survey} intake={intake} />
+  return (
+    <>
+      <PhotographNews photographs={intake} />
+      <EmptyState title={said.empty} actions={onAdd && <Button kind="primary" onPress={onAdd}>{said.add}</Button>}><p>{onAdd ? said.emptyHelp : said.emptyIssued}</p></EmptyState>
+    </>
+  )
+}

@@ -1,0 +1,137 @@
+import { useEffect, useMemo, useRef, useState, type KeyboardEvent, type RefObject } from 'react'
+import type { Survey } from '../../shared-logic/survey/records'
+import { say } from '../../shared-logic/words/say'
+import { Button } from '../parts/button'
+import { RefusalNotice } from '../parts/refusal-notice'
+import { useWords } from '../parts/use-words'
+import { PhotographNews } from '../survey/photograph-news'
+import { PhotographViewer } from '../survey/photograph-viewer'
+import type { Photographs } from '../survey/use-photographs'
+import { ActBar } from './act-bar'
+import { actOfKey } from './act-of-key'
+import { arrange, stationsShown, type SheetWish } from './arrange'
+import { CheckList } from './check-list'
+import type { CheckTarget } from './check-targets'
+import style from './contact-sheet.module.css'
+import { MoveDialog } from './move-dialog'
+import { PictureGrid } from './picture-grid'
+import { SheetKeys } from './sheet-keys'
+import { SheetNews } from './sheet-news'
+import { SheetTools } from './sheet-tools'
+import { useChosen } from './use-chosen'
+import { isAnyPrinted, usePerforming } from './use-performing'
+import { useSheet } from './use-sheet'
+import { useSheetActs } from './use-sheet-acts'
+import { useStable } from './use-stable'
+
+interface ContactSheetProps {
+  readonly survey: Survey
+  readonly intake: Photographs
+}
+
+const everything: SheetWish = { find: '', sort: 'walk', show: 'all', station: 'all' }
+
+/** What had the focus may be gone after an act: the sheet takes it up again. */
+const useKeptFocus = (board: RefObject<HTMLElement | null>): ((id?: string) => void) => {
+  const wanted = useRef<string>(undefined)
+  useEffect(() => {
+    if (document.activeElement !== document.body || wanted.current === undefined) return
+    const grid = board.current?.querySelector<HTMLElement>('[role=grid]')
+    const row = wanted.current === '' ? undefined : grid?.querySelector<HTMLElement>(`[data-key="${wanted.current}"]`)
+    wanted.current = undefined
+    ;(row ?? grid)?.focus({ preventScroll: row === undefined })
+  })
+  return (id = '') => { wanted.current = id }
+}
+
+/** Every photograph of a survey: looked over, chosen, and given its place, its turn, its caption and its part in the report. */
+export const ContactSheet = ({ survey, intake }: ContactSheetProps) => {
+  const said = useWords().screens.contactSheet
+  const isFrozen = survey.status === 'issued'
+  const sheet = useSheet(survey)
+  const acts = useSheetActs(survey.id)
+  const [wish, setWish] = useState(everything)
+  const shown = useMemo(() => arrange(sheet.photographs, wish, sheet.walk), [sheet.photographs, wish, sheet.walk])
+  const chosen = useChosen(shown)
+  const { opened, open, canDo, perform, put } = usePerforming(survey, shown, wish.sort, acts)
+  const [areKeysShown, showKeys] = useState(false)
+  const board = useRef<HTMLDivElement>(null)
+  const keepFocus = useKeptFocus(board)
+
+  const targets = useMemo(() => new Map(sheet.groups.flatMap((group) => group.targets).map((target): [string, CheckTarget] => [target.id, target])), [sheet.groups])
+  const assign = (ids: ReadonlySet<string>, targetId: string): void => {
+    keepFocus()
+    acts.assign(sheet.photographs.filter(({ id }) => ids.has(id)).map(({ photograph }) => photograph), targets.get(targetId)?.place)
+  }
+  const seek = (targetId: string): void => {
+    const target = targets.get(targetId)
+    setWish(target === undefined ? { ...everything, sort: wish.sort, show: 'no check' } : { ...everything, sort: wish.sort, find: `${target.title} ${target.at}`.trim() })
+  }
+  const pick = useStable((targetId: string): void => {
+    if (chosen.photographs.length > 0) assign(new Set(chosen.photographs.map(({ id }) => id)), targetId)
+    else seek(targetId)
+  })
+  const drop = useStable((ids: readonly string[], targetId: string) => assign(new Set(ids), targetId))
+  const key = useStable((event: KeyboardEvent, id: string): boolean => {
+    const act = actOfKey(event)
+    if (act === undefined || isFrozen) return false
+    perform(act, chosen.photographs.length > 0 ? chosen.photographs : shown.filter((each) => each.id === id))
+    keepFocus(id)
+    return true
+  })
+  const written = useStable((id: string, caption: string | undefined): void => {
+    open({})
+    keepFocus(id)
+    const photograph = survey.photographs.find((each) => each.id === id)
+    if (caption !== undefined && photograph !== undefined) acts.describe(photograph, caption)
+  })
+  const view = useStable((id: string) => open({ viewed: id }))
+  const write = useStable((id: string) => open({ writing: id }))
+  const putStable = useStable(put)
+  const whenNone = useStable(() => <p className={style.none}>{said.none} <Button onPress={() => setWish({ ...everything, sort: wish.sort })}>{said.showAll}</Button></p>)
+  const viewing = useMemo(() => shown.map(({ photograph }) => photograph), [shown])
+  const viewed: Photographs = { ...intake, describe: acts.describe, remove: (photograph) => acts.remove([photograph]) }
+  const total = sheet.photographs.length
+  const counted = shown.length < total ? say(said.countShown, { shown: shown.length, total }, 'metric') : total === 1 ? said.countOne : say(said.count, { total }, 'metric')
+  return (
+    <div className={style.board} ref={board}>
+      <div className={style.sheet}>
+        {isFrozen && <p className={style.frozen}>{said.frozen}</p>}
+        <SheetTools wish={wish} onWish={setWish} stations={stationsShown(sheet.photographs)} isFrozen={isFrozen} />
+        <output className={style.counted}>{counted}</output>
+        <PhotographNews photographs={intake} />
+        <RefusalNotice error={acts.problem} />
+        {!isFrozen && (
+          <ActBar
+            chosenCount={chosen.photographs.length} isAllChosen={chosen.photographs.length === shown.length} isAnyPrinted={isAnyPrinted(chosen.photographs)} can={canDo(chosen.photographs)}
+            onAct={(act) => { keepFocus(); perform(act, chosen.photographs) }} onChooseAll={() => chosen.choose(new Set(shown.map(({ id }) => id)))} onChooseNone={() => { keepFocus(); chosen.choose(new Set()) }} onKeys={() => showKeys(true)}
+          />
+        )}
+        <PictureGrid
+          shown={shown} sort={wish.sort} surveyDate={survey.surveyDate} isFrozen={isFrozen} chosen={chosen.ids} onChoose={chosen.choose} writing={opened.writing}
+          onWrite={write} onWritten={written} onOpen={view} onPut={putStable} onKey={key} whenNone={whenNone}
+        />
+        <SheetNews done={acts.done} whereIs={sheet.whereIs} onForget={acts.forget} />
+      </div>
+      {!isFrozen && (
+        <aside className={style.checks} aria-label={said.checks}>
+          <p className={style.checksHint}>{chosen.photographs.length === 0 ? said.checksHint : chosen.photographs.length === 1 ? said.checksPressOne : say(said.checksPress, { count: chosen.photographs.length }, 'metric')}</p>
+          <CheckList label={said.checks} groups={sheet.groups} counts={sheet.counts} isWithNowhere onPick={pick} onDropped={drop} />
+        </aside>
+      )}
+      {opened.viewed !== undefined && (
+        <PhotographViewer
+          list={viewing} viewedId={opened.viewed} onView={view} onClose={() => open({})}
+          {...(!isFrozen && { photographs: viewed })}
+        />
+      )}
+      {opened.moving !== undefined && (
+        <MoveDialog
+          chosen={opened.moving} groups={sheet.groups} counts={sheet.counts} onClose={() => open({})}
+          onPick={(targetId) => { assign(new Set(opened.moving?.map(({ id }) => id)), targetId); open({}) }}
+        />
+      )}
+      <SheetKeys isOpen={areKeysShown} onClose={() => showKeys(false)} />
+    </div>
+  )
+}

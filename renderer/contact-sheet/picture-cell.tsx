@@ -1,0 +1,72 @@
+import { memo } from 'react'
+import { Button, GridListItem } from 'react-aria-components'
+import { say, sayDate } from '../../shared-logic/words/say'
+import { MarkedPicture } from '../marking/marked-picture'
+import { useWords } from '../parts/use-words'
+import { CaptionEditor } from './caption-editor'
+import style from './picture-cell.module.css'
+import type { SheetPhotograph } from './sheet-photograph'
+
+interface PictureCellProps {
+  readonly each: SheetPhotograph
+  /** The day of the survey: a picture of that day tells the hour alone. */
+  readonly surveyDate: string
+  readonly isFrozen: boolean
+  readonly isWriting: boolean
+  readonly onOpen: (id: string) => void
+  readonly onWrite: (id: string) => void
+  /** Undefined when the caption is left as it was. */
+  readonly onWritten: (id: string, caption: string | undefined) => void
+}
+
+type Words = ReturnType<typeof useWords>
+
+/** '10:05', or with its date where it is of another day. */
+const sayTaken = (takenAt: string, surveyDate: string): string => {
+  const time = takenAt.slice(11, 16)
+  return takenAt.startsWith(surveyDate) ? time : `${sayDate(takenAt)}, ${time}`
+}
+
+const factsOf = ({ photograph }: SheetPhotograph, surveyDate: string, { screens: { contactSheet: said } }: Words): string =>
+  `${said.sources[photograph.source]} · ${photograph.takenAt === undefined ? said.noTime : sayTaken(photograph.takenAt, surveyDate)}`
+
+/** What is to be known before it is printed, in short. */
+const flagsOf = ({ photograph, warnings, alike }: SheetPhotograph, { screens: { contactSheet: said } }: Words): string[] => {
+  const [first] = alike
+  const looks = first === undefined ? [] : [alike.length === 1 ? say(said.alike, { name: first }, 'metric') : say(said.alikeMany, { count: alike.length }, 'metric')]
+  return [...(photograph.isPrinted ? [] : [said.notPrinted]), ...warnings, ...looks]
+}
+
+/** One photograph of the sheet: the picture, what it is called, where it belongs, how it came, and what is to be said of it. */
+export const PictureCell = memo(({ each, surveyDate, isFrozen, isWriting, onOpen, onWrite, onWritten }: PictureCellProps) => {
+  const words = useWords()
+  const said = words.screens.contactSheet
+  const { id, photograph, owner, name, where } = each
+  const facts = factsOf(each, surveyDate, words)
+  const flags = flagsOf(each, words)
+  const verdict = owner?.verdict === 'fail' || owner?.verdict === 'advisory' ? owner.verdict : undefined
+  return (
+    <GridListItem id={id} value={each} textValue={[name, where, ...(verdict ? [said.finding[verdict]] : []), facts, ...flags].join('. ')} className={style.cell ?? ''}>
+      <div className={style.picture} data-left-out={!photograph.isPrinted} onDoubleClick={() => onOpen(id)}>
+        <MarkedPicture key={photograph.sha256} photograph={photograph} size="small" alt="" fit="contain" className={style.image} />
+        {!isFrozen && <span className={style.check} aria-hidden="true"><svg viewBox="0 0 16 16"><path d="M3 8.5 6.5 12 13 4.5" /></svg></span>}
+        {!isFrozen && <Button slot="drag" className={style.drag ?? ''} aria-label={say(said.drag, { name }, 'metric')}><svg viewBox="0 0 16 16" aria-hidden="true"><path d="M5 3v10M8 3v10M11 3v10" /></svg></Button>}
+        {/* A plain button: a row that comes into sight is drawn within a frame. Its press is not the cell's. */}
+        <button type="button" className={style.open} aria-label={say(said.open, { name }, 'metric')} onPointerDown={(event) => event.stopPropagation()} onMouseDown={(event) => event.stopPropagation()} onClick={(event) => { event.stopPropagation(); onOpen(id) }}>
+          <svg viewBox="0 0 16 16" aria-hidden="true"><path d="M10.2 10.2 14 14M11.5 6.8a4.7 4.7 0 1 1-9.4 0 4.7 4.7 0 0 1 9.4 0ZM6.8 4.8v4M4.8 6.8h4" /></svg>
+        </button>
+      </div>
+      {isWriting
+        ? <CaptionEditor caption={photograph.caption} onWritten={(caption) => onWritten(id, caption)} />
+        : (
+          <div className={style.words}>
+            <span className={style.name} onDoubleClick={isFrozen ? undefined : () => onWrite(id)}>{name}</span>
+            <span className={style.where}>{verdict && <span className={style.finding} data-verdict={verdict}>{said.finding[verdict]}</span>}{where}</span>
+            <span className={style.facts}>{facts}</span>
+            {flags.length > 0 && <span className={style.flags}>{flags.join(' · ')}</span>}
+          </div>
+        )}
+    </GridListItem>
+  )
+})
+PictureCell.displayName = 'PictureCell'

@@ -1,0 +1,31 @@
+import { useWords } from '../parts/use-words'
+import { SearchField } from '../parts/search-field'
+import { SelectField } from '../parts/select-field'
+import type { StationId } from '../../shared-logic/survey/station'
+import { sheetShows, sheetSorts, type SheetWish } from './arrange'
+import style from './sheet-tools.module.css'
+
+interface SheetToolsProps {
+  readonly wish: SheetWish
+  readonly onWish: (wish: SheetWish) => void
+  readonly stations: readonly StationId[]
+  readonly isFrozen: boolean
+}
+
+/** What is to be seen of the sheet, and in which order. */
+export const SheetTools = ({ wish, onWish, stations, isFrozen }: SheetToolsProps) => {
+  const words = useWords()
+  const said = words.screens.contactSheet
+  return (
+    <search className={style.tools}>
+      <SearchField label={said.find} clearLabel={said.clearFind} value={wish.find} onChange={(find) => onWish({ ...wish, find })} />
+      <SelectField label={said.sort} value={wish.sort} options={sheetSorts.map((value) => ({ value, label: said.sorts[value] }))} onChange={(sort) => onWish({ ...wish, sort })} />
+      <SelectField label={said.show} value={wish.show} options={sheetShows.map((value) => ({ value, label: said.shows[value] }))} onChange={(show) => onWish({ ...wish, show })} />
+      <SelectField
+        label={said.station} value={wish.station} onChange={(station) => onWish({ ...wish, station })}
+        options={[{ value: 'all' as const, label: said.allStations }, ...stations.map((value) => ({ value, label: words.stations[value] }))]}
+      />
+      {!isFrozen && <p className={style.hint}>{said.sortHints[wish.sort]}</p>}
+    </search>
+  )
+}
