@@ -1,5 +1,5 @@
 import { workingEdgePx } from '../../shared-logic/measuring/pixels'
-import { originalPxPerWorkingPx, type PictureSize } from '../../shared-logic/measuring/picture-size'
+import type { PictureSize } from '../../shared-logic/measuring/picture-size'
 import type { MeasurementGiven } from '../../shared-logic/measuring/area'
 import type { Measurement, Outline, PixelPoint, Scale, Stroke } from '../../shared-logic/measuring/measurement'
 import { assertNever } from '../../shared-logic/assert-never'
@@ -101,9 +101,6 @@ export const wantedOf = (board: Board, size: PictureSize): { readonly wanted: Wa
 
 const clamp = (value: number, most: number): number => Math.min(most, Math.max(0, value))
 
-/** To a tenth of a px and onto the picture. */
-export const onPicture = ([x, y]: PixelPoint, { widthPx, heightPx }: PictureSize): PixelPoint => [Math.round(clamp(x, widthPx) * 10) / 10, Math.round(clamp(y, heightPx) * 10) / 10]
-
 export const withPoints = (board: Board, list: PointList, points: readonly PixelPoint[]): Board => ({ ...board, points: { ...board.points, [list]: points } })
 
 /** Adds a point at the end, or between two where it was put on their edge; as it was where the list is full. */
@@ -126,6 +123,3 @@ export const placeFor = (points: readonly PixelPoint[], point: PixelPoint, reach
   const nearest = edges.indexOf(Math.min(...edges))
   return (edges[nearest] ?? Infinity) <= reachPx ? nearest : last
 }
-
-/** Steps of the arrow keys: one px of the picture as it is worked on, ten with Shift; px of the original. */
-export const keyStep = (size: PictureSize, isLarge: boolean): number => originalPxPerWorkingPx(size) * (isLarge ? 10 : 1)

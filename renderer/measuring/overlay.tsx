@@ -1,13 +1,15 @@
 import { useId } from 'react'
 import type { PixelPoint, Stroke } from '../../shared-logic/measuring/measurement'
+import { CrosshairMark } from '../picture-board/crosshair-mark'
+import base from '../picture-board/stage.module.css'
+import { toFrame, type FrameSize, type View } from '../picture-board/view'
 import type { Board, PointList } from './board'
-import style from './stage.module.css'
-import { toFrame, type FrameSize, type View } from './view'
+import style from './overlay.module.css'
 
 const pathOf = (points: readonly PixelPoint[], isClosed: boolean): string => (points.length === 0 ? '' : `M${points.map(([x, y]) => `${x} ${y}`).join('L')}${isClosed ? 'Z' : ''}`)
 
 /** Two lines one upon the other, dark and light, so that one of them shows on rust and on zinc alike. */
-const Line = ({ d, look }: { readonly d: string; readonly look: PointList | 'mask' }) => (d === '' ? null : <><path d={d} className={style.casing} /><path d={d} className={style[look]} /></>)
+const Line = ({ d, look }: { readonly d: string; readonly look: PointList | 'mask' }) => (d === '' ? null : <><path d={d} className={base.casing} /><path d={d} className={style[look]} /></>)
 
 interface OverlayProps {
   readonly board: Board
@@ -25,7 +27,6 @@ export const Overlay = ({ board, outline, stroke, view, frame, crosshair }: Over
   const hatch = useId()
   const { points, scaleBy, outlineBy } = board
   const d = outlineBy === 'polygon' ? pathOf(points.polygon, points.polygon.length > 2) : outline
-  const [crossX, crossY] = crosshair === undefined ? [0, 0] : toFrame(view, crosshair)
   return (
     <svg className={style.overlay} width={frame.width} height={frame.height} aria-hidden="true">
       <defs>
@@ -40,7 +41,7 @@ export const Overlay = ({ board, outline, stroke, view, frame, crosshair }: Over
         {scaleBy === 'length' ? <Line d={pathOf(points.length, false)} look="length" /> : <Line d={pathOf(points.corners, points.corners.length > 2)} look="corners" />}
         {stroke && <path d={strokePath(stroke)} className={style.stroke} data-does={stroke.does} strokeWidth={stroke.radiusPx * 2} />}
       </g>
-      {crosshair && <g transform={`translate(${crossX} ${crossY})`}><path d="M-22 0H-5M5 0H22M0 -22V-5M0 5V22" className={style.casing} /><path d="M-22 0H-5M5 0H22M0 -22V-5M0 5V22" className={style.cross} /></g>}
+      {crosshair && <CrosshairMark at={toFrame(view, crosshair)} />}
     </svg>
   )
 }

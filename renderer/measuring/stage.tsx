@@ -3,18 +3,21 @@ import type { PixelPoint, Stroke } from '../../shared-logic/measuring/measuremen
 import { originalPxPerWorkingPx, type PictureSize } from '../../shared-logic/measuring/picture-size'
 import { Button } from '../parts/button'
 import { useWords } from '../parts/use-words'
-import { mostPoints, mostStrokes, onPicture, placeFor, withPointAdded, type Board, type PointList } from './board'
-import { Handle } from './handle'
-import { Magnifier } from './magnifier'
+import { Handle } from '../picture-board/handle'
+import { Magnifier } from '../picture-board/magnifier'
+import { onPicture } from '../picture-board/on-picture'
+import { ShownPicture } from '../picture-board/shown-picture'
+import style from '../picture-board/stage.module.css'
+import { useCrosshair } from '../picture-board/use-crosshair'
+import { useTouches } from '../picture-board/use-touches'
+import { useView, type ViewControl } from '../picture-board/use-view'
+import { toFrame, toPicture } from '../picture-board/view'
+import { ZoomButtons } from '../picture-board/zoom-buttons'
+import { mostPoints, mostStrokes, placeFor, withPointAdded, type Board, type PointList } from './board'
 import layout from './measuring.module.css'
 import { Overlay } from './overlay'
-import style from './stage.module.css'
-import { useCrosshair, zoomStep } from './use-crosshair'
 import { usePoints, type Points } from './use-points'
 import { useStroke, type BrushTip } from './use-stroke'
-import { useTouches } from './use-touches'
-import { useView, type ViewControl } from './use-view'
-import { toFrame, toPicture } from './view'
 
 /** What the hand does on the picture: puts points of one list, or paints. */
 export type Tool = { readonly puts: PointList } | { readonly paints: 'brush' | 'finder'; readonly tip: BrushTip }
@@ -70,7 +73,7 @@ export const Stage = ({ src, size, board, outline, tool, onPut, onImage, onNoIma
   }
   const touches = useTouches(viewed, {
     onTap: tap,
-    ...(tip && { onDown: (place: PixelPoint) => drawn.begin(at(place)), onMove: (place: PixelPoint) => drawn.go(at(place)), onUp: drawn.end, onCancel: drawn.cancel }),
+    ...(tip && { onDown: (place: PixelPoint) => { drawn.begin(at(place)); return true }, onMove: (place: PixelPoint) => drawn.go(at(place)), onUp: drawn.end, onCancel: drawn.cancel }),
   })
   const isFull = list !== undefined && points.points.length >= mostPoints[list]
   return (
@@ -78,10 +81,7 @@ export const Stage = ({ src, size, board, outline, tool, onPut, onImage, onNoIma
       {/* oxlint-disable jsx-a11y/no-noninteractive-tabindex, jsx-a11y/no-noninteractive-element-interactions -- a drawing surface of its own: what it takes is told beside it */}
       <div ref={frame} role="application" tabIndex={0} className={style.stage} data-moves={isFull} aria-label={said.stage} aria-describedby="measuring-help" onKeyDown={crosshair.strike} {...touches}>
         {/* oxlint-enable jsx-a11y/no-noninteractive-tabindex, jsx-a11y/no-noninteractive-element-interactions */}
-        <img
-          src={src} alt="" className={style.picture} draggable={false} onLoad={(event) => onImage(event.currentTarget)} onError={onNoImage}
-          style={{ width: size.widthPx * view.scale, height: size.heightPx * view.scale, left: view.left, top: view.top }}
-        />
+        <ShownPicture src={src} size={size} view={view} onLoad={onImage} onError={onNoImage} />
         <Overlay board={board} outline={outline} stroke={drawn.stroke} view={view} frame={viewed.frame} crosshair={crosshair.isShown ? crosshair.at : undefined} />
         <Handles points={points} viewed={viewed} list={list} onTap={tapInWindow} />
         {points.touched && <Magnifier src={src} size={size} view={view} point={points.touched} />}
@@ -111,9 +111,7 @@ const Tools = ({ viewed, isPainting, isFull, onUse }: { readonly viewed: ViewCon
     <div className={layout.tools}>
       <Button isDisabled={isFull} onPress={onUse}>{isPainting ? said.dab : said.addPoint}</Button>
       <span className={layout.gap} />
-      <Button onPress={() => viewed.zoom(1 / zoomStep)} aria-label={said.zoomOut}>−</Button>
-      <Button onPress={viewed.fit}>{said.fit}</Button>
-      <Button onPress={() => viewed.zoom(zoomStep)} aria-label={said.zoomIn}>+</Button>
+      <ZoomButtons viewed={viewed} />
     </div>
   )
 }

@@ -4,8 +4,9 @@ import type { PictureSize } from '../../shared-logic/measuring/picture-size'
 import { say } from '../../shared-logic/words/say'
 import { useUnits } from '../parts/use-settings'
 import { useWords } from '../parts/use-words'
-import { keyStep, onPicture, withPoints, type Board, type PointList } from './board'
-import type { ViewControl } from './use-view'
+import { keyStep, onPicture, wherePx } from '../picture-board/on-picture'
+import type { ViewControl } from '../picture-board/use-view'
+import { withPoints, type Board, type PointList } from './board'
 
 interface PointsGiven {
   readonly board: Board
@@ -31,12 +32,9 @@ export interface Points {
   readonly news: string
 }
 
-/** Where a point stands, as it is said: whole px of the original. */
-export const wherePx = ([x, y]: PixelPoint): { x: number; y: number } => ({ x: Math.round(x), y: Math.round(y) })
-
 /** The points of one list under the hand: dragged, stepped by keys, taken away; each told to a screen reader. */
 export const usePoints = ({ board, list, size, viewed, onPut, onRemoved }: PointsGiven): Points => {
-  const { handles, handleAt, moved, removed } = useWords().screens.measuring
+  const { measuring: { handles }, pictureBoard: { handleAt, moved, removed } } = useWords().screens
   const units = useUnits()
   const [touched, setTouched] = useState<PixelPoint>()
   const [news, setNews] = useState('')

@@ -1,10 +1,10 @@
 import { useCallback, useEffect, useMemo, useState, type ReactNode } from 'react'
 import type { MeasuredArea, Measurement } from '../../shared-logic/measuring/measurement'
 import type { PictureSize } from '../../shared-logic/measuring/picture-size'
-import { Button } from '../parts/button'
 import { useWords } from '../parts/use-words'
+import { HistoryButtons } from '../picture-board/history-buttons'
+import { put, type History } from '../picture-board/history'
 import { wantedOf, type Board } from './board'
-import { put, redone, undone, type History } from './history'
 import layout from './measuring.module.css'
 import style from './panel.module.css'
 import { Result } from './result'
@@ -47,7 +47,7 @@ const isDone = (step: Step, { scaleBy, outlineBy, points, strokes, lengthM, widt
 
 /** One photograph on the bench: scale, outline, face, each a step; the result alongside. */
 export const Workbench = ({ picture, history, onHistory, onMeasured, gradeOf, engine, above }: WorkbenchProps) => {
-  const said = useWords().screens.measuring
+  const { measuring: said, pictureBoard: { notShown } } = useWords().screens
   const { sha256, widthPx, heightPx } = picture
   const size = useMemo(() => ({ widthPx, heightPx }), [widthPx, heightPx])
   const board = history.now
@@ -64,12 +64,11 @@ export const Workbench = ({ picture, history, onHistory, onMeasured, gradeOf, en
   useEffect(() => {
     onMeasured(wanted !== undefined && result !== undefined && waits === undefined ? { sha256, ...wanted.given, result } : undefined)
   }, [onMeasured, sha256, wanted, result, waits])
-  useUndoKeys(onHistory)
   return (
     <div className={layout.work}>
       <div className={layout.left}>
         {above}
-        {isMissing ? <p role="alert" className={style.refused}>{said.notShown}</p> : <Stage src={picture.src} size={size} board={board} outline={computed.outline} tool={toolFor(step, board, tip)} onPut={change} onImage={showImage} onNoImage={missImage} />}
+        {isMissing ? <p role="alert" className={style.refused}>{notShown}</p> : <Stage src={picture.src} size={size} board={board} outline={computed.outline} tool={toolFor(step, board, tip)} onPut={change} onImage={showImage} onNoImage={missImage} />}
       </div>
       <div className={style.panel}>
         <nav aria-label={said.steps.label} className={style.steps}>
@@ -85,26 +84,8 @@ export const Workbench = ({ picture, history, onHistory, onMeasured, gradeOf, en
           {step === 'face' && <FaceStep board={board} onPut={change} />}
         </div>
         <Result computed={computed} waits={waits} isByLength={board.scaleBy === 'length'} gradeOf={gradeOf} />
-        <div className={style.history}>
-          <Button isDisabled={history.past.length === 0} onPress={() => onHistory(undone)} aria-keyshortcuts="Control+Z">{said.undo}</Button>
-          <Button isDisabled={history.future.length === 0} onPress={() => onHistory(redone)} aria-keyshortcuts="Control+Shift+Z">{said.redo}</Button>
-        </div>
+        <HistoryButtons history={history} onHistory={onHistory} />
       </div>
     </div>
   )
-}
-
-/** Undo and redo by the system's own keys; in a field they belong to what is typed there. */
-const useUndoKeys = (onHistory: WorkbenchProps['onHistory']): void => {
-  useEffect(() => {
-    const strike = (event: KeyboardEvent): void => {
-      const key = event.key.toLowerCase()
-      if (!(event.ctrlKey || event.metaKey) || (key !== 'z' && key !== 'y')) return
-      if (event.target instanceof Element && event.target.closest('input:not([type=range]), textarea') !== null) return
-      event.preventDefault()
-      onHistory(key === 'y' || event.shiftKey ? redone : undone)
-    }
-    document.addEventListener('keydown', strike)
-    return () => document.removeEventListener('keydown', strike)
-  }, [onHistory])
 }

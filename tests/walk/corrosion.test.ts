@@ -14,7 +14,7 @@ import { makeYardFolder, startProgram, type Program } from './program'
 import { scenePhotograph, type ScenePhotograph } from './scene-photograph'
 import { openBrowser, openWindow, type ProgramWindow } from './window'
 
-const { survey: said, measuring } = en.screens
+const { survey: said, measuring, pictureBoard } = en.screens
 const { spots: spotWords } = said
 const checkId = 'frame.corrosion'
 const position = 'left rail'
@@ -140,7 +140,7 @@ it('rust is found by colour beside the window, its share told, and a stroke of t
   await hand.choose(measuring.outline.stroke, measuring.outline.does.adds)
   await hand.tapAt([[scene.plan.widthPx / 2, scene.plan.heightPx / 2]])
   await expect.poll(async () => (await hand.result()).areaM2, patient).toBeGreaterThan(found.areaM2)
-  await hand.press(measuring.undo)
+  await hand.press(pictureBoard.undo)
   await expect.poll(async () => (await hand.result()).areaM2, patient).toBe(found.areaM2)
   await hand.press(measuring.cancel)
   await page.getByRole('alertdialog').getByRole('button', { name: measuring.discard, exact: true }).click()

@@ -1,5 +1,5 @@
 import type { Locator, Page } from 'playwright-core'
-import { framePx } from '../../renderer/measuring/view'
+import { framePx } from '../../renderer/picture-board/view'
 import type { PixelPoint } from '../../shared-logic/measuring/measurement'
 import { en } from '../../shared-logic/words/en'
 import { say } from '../../shared-logic/words/say'

@@ -4,8 +4,8 @@ import type { ViewControl } from './use-view'
 
 export interface FrameGestures {
   readonly onTap: (at: PixelPoint) => void
-  /** One pointer goes down, moves, and is lifted; `cancel` when a second finger makes a pinch of it. */
-  readonly onDown?: (at: PixelPoint) => void
+  /** One pointer goes down: answers whether it draws from here, else it drags the picture. Then it moves and is lifted; `cancel` when a second finger makes a pinch of it. */
+  readonly onDown?: (at: PixelPoint, isTouch: boolean) => boolean
   readonly onMove?: (at: PixelPoint) => void
   readonly onUp?: () => void
   readonly onCancel?: () => void
@@ -25,7 +25,7 @@ const placeIn = (event: PointerEvent<HTMLElement>): PixelPoint => {
 }
 
 /**
- * Pointers on the picture: two fingers pinch and move it. One taps, and drags the picture along, or draws where drawing is listened to
+ * Pointers on the picture: two fingers pinch and move it. One taps, and drags the picture along, or draws where it is told to
  * (then the middle button drags the picture).
  */
 export const useTouches = ({ zoom, pan }: ViewControl, gestures: FrameGestures) => {
@@ -51,8 +51,7 @@ export const useTouches = ({ zoom, pan }: ViewControl, gestures: FrameGestures) 
         return
       }
       hasMoved.current = false
-      began.current = { at, draws: gestures.onDown !== undefined && event.button === draws }
-      if (began.current.draws) gestures.onDown?.(at)
+      began.current = { at, draws: event.button === draws && gestures.onDown?.(at, event.pointerType === 'touch') === true }
     },
     onPointerMove: (event: PointerEvent<HTMLElement>): void => {
       const before = down.current.get(event.pointerId)

@@ -4,9 +4,8 @@ import type { PictureSize } from '../../shared-logic/measuring/picture-size'
 import { say } from '../../shared-logic/words/say'
 import { useUnits } from '../parts/use-settings'
 import { useWords } from '../parts/use-words'
-import { keyStep, onPicture } from './board'
 import { arrowWays } from './handle'
-import { wherePx } from './use-points'
+import { keyStep, onPicture, wherePx } from './on-picture'
 import type { ViewControl } from './use-view'
 import { toFrame } from './view'
 
@@ -25,7 +24,7 @@ export interface Crosshair {
 
 /** What a pointer does, by keys: arrows move a crosshair over the picture, Enter puts a point there, + − 0 come closer and go back. */
 export const useCrosshair = (size: PictureSize, viewed: ViewControl, onUse: (point: PixelPoint) => void): Crosshair => {
-  const { crosshair } = useWords().screens.measuring
+  const { crosshair } = useWords().screens.pictureBoard
   const units = useUnits()
   const [at, setAt] = useState<PixelPoint>([size.widthPx / 2, size.heightPx / 2])
   const [isShown, setShown] = useState(false)
