@@ -8,7 +8,7 @@ type Triple = readonly [number, number, number]
 
 const whiteD65: Pair = [0.3127, 0.329]
 
-interface Primaries {
+export interface Primaries {
   readonly red: Pair
   readonly green: Pair
   readonly blue: Pair
@@ -114,7 +114,7 @@ const headerOf = (byteCount: number): Buffer => {
 }
 
 /** A display profile of three colorants and one curve, for the imaging library alone: it is written into no file. Source: ICC.1:2010, 7 and 10. */
-const profileFrom = (primaries: Primaries, curve: (signal: number) => number): Buffer => {
+export const profileFrom = (primaries: Primaries, curve: (signal: number) => number): Buffer => {
   const colorants = colorantsOf(primaries).map(xyzTag)
   const bodies = [xyzTag(d50), ...colorants, curveTag(curve)]
   const names = [['wtpt', 0], ['rXYZ', 1], ['gXYZ', 2], ['bXYZ', 3], ['rTRC', 4], ['gTRC', 4], ['bTRC', 4]] as const

@@ -19,3 +19,12 @@ describe.each([1, 2, 3, 4, 5, 6, 7, 8])('a photograph stored with EXIF orientati
     expect(left).toBeUndefined()
   })
 })
+
+test.each(['png', 'webp', 'tiff', 'avif'] as const)('a %s that is stored on its side stands upright', async (format) => {
+  const bytes = await sharp(await turnedJpeg(6)).keepMetadata()[format]().toBuffer()
+  const shelf = openShelf(await emptyFolder())
+  const taken = await shelf.take(bytes, 'turned')
+  expect([taken.widthPx, taken.heightPx]).toEqual([quarteredWidthPx, quarteredHeightPx])
+  const preview = await shelf.read(taken.sha256, 'large')
+  for (const [across, down, colour] of quarters) expect(differenceOf(await colourAt(preview?.bytes ?? new Uint8Array(), across, down), colour)).toBeLessThan(20)
+})
