@@ -36,7 +36,13 @@ export default defineConfig({
       assetsInlineLimit: 0,
       minify: true,
       chunkSizeWarningLimit: 4_000,
-      rolldownOptions: { input: resolve('renderer/index.html') },
+      rolldownOptions: {
+        input: {
+          index: resolve('renderer/index.html'),
+          /** What the door for a phone serves: a page of its own, kept light. */
+          phone: resolve('renderer/phone.html'),
+        },
+      },
     },
   },
 })

@@ -8,7 +8,7 @@ import { nodeToUse } from './node-version.mjs'
 import { place, root } from './places.mjs'
 
 const sources = ['assets', 'main', 'renderer', 'shared-logic', 'electron.vite.config.ts', 'package.json', 'package-lock.json', 'tsconfig.json']
-const outputs = [['main', 'index.js'], ['main', 'host.js'], ['main', 'cli.js'], ['preload', 'preload.cjs'], ['renderer', 'index.html']]
+const outputs = [['main', 'index.js'], ['main', 'host.js'], ['main', 'cli.js'], ['preload', 'preload.cjs'], ['renderer', 'index.html'], ['renderer', 'phone.html']]
 const stampPath = place('out', '.stamp')
 const lockPath = place('node_modules', '.bunkwright-build')
 const longestBuildMs = 120_000

@@ -8,7 +8,7 @@ export const replySchema = z.discriminatedUnion('ok', [
 ])
 export type Reply = z.infer<typeof replySchema>
 
-/** HTTP: POST `api/<procedure>`, JSON body; where the procedure carries bytes the body is the file and this header holds the input, as encodeURIComponent(JSON). */
-export const inputHeader = 'x-bunkwright-input'
+/** HTTP: POST `api/<procedure>`, JSON body; where the procedure carries bytes the body is the file and this header holds the input. */
+export { inputHeader } from './input-header'
 /** Electron: the one channel, called with (procedure name, input, bytes?). */
 export const deskChannel = 'desk'

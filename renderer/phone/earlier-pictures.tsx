@@ -1,0 +1,26 @@
+import { Button } from './button'
+import style from './earlier-pictures.module.css'
+import type { Handover, HandoverView } from './handover'
+import { countOf, usePhoneWords } from './use-phone-words'
+
+interface EarlierPicturesProps {
+  readonly view: HandoverView
+  readonly handover: Handover
+  readonly onLook: () => void
+}
+
+/** Pictures left from an earlier connection. That may have been another survey: only the person knows, and says so. */
+export const EarlierPictures = ({ view: { earlier, link }, handover, onLook }: EarlierPicturesProps) => {
+  const { earlier: said } = usePhoneWords()
+  if (earlier.length === 0 || link.state !== 'open') return null
+  return (
+    <section className={style.earlier} aria-labelledby="earlier">
+      <h2 id="earlier" className={style.title}>{said.title}</h2>
+      <p>{countOf(said.text, earlier.length)}</p>
+      <div className={style.acts}>
+        <Button onPress={onLook}>{said.look}</Button>
+        <Button onPress={() => void handover.adoptEarlier()}>{said.send}</Button>
+      </div>
+    </section>
+  )
+}

@@ -1,0 +1,46 @@
+import type { HandoverView } from './handover'
+import style from './notices.module.css'
+import { countOf, fill, usePhoneWords } from './use-phone-words'
+
+interface NoticesProps {
+  readonly view: HandoverView
+}
+
+/** What stands between the phone and the desktop, each in a sentence with what to do about it. */
+export const Notices = ({ view }: NoticesProps) => {
+  const { notices: said } = usePhoneWords()
+  const left = view.pictures.filter(({ state }) => state === 'waiting').length
+  const onlyHere = view.pictures.filter(({ state, isOnlyHere }) => isOnlyHere === true && state === 'waiting').length
+  return (
+    <output className={style.notices}>
+      <LinkNotice view={view} left={left} />
+      {view.link.state === 'open' && view.putOff !== undefined && left > 0 && <p className={style.notice}>{fill(said.putOff, { sentence: view.putOff })}</p>}
+      {view.link.state !== 'no code' && !view.isLasting && <p className={style.notice}>{said.onlyThisPage}</p>}
+      {view.isLasting && onlyHere > 0 && <p className={style.notice}>{countOf(said.storageFull, onlyHere)}</p>}
+    </output>
+  )
+}
+
+type PhoneWords = ReturnType<typeof usePhoneWords>
+
+/** What the link's state means, a line each; nothing where all is well. */
+const linesOf = ({ link, closesAtMs }: HandoverView, { notices: said }: PhoneWords): readonly string[] => {
+  if (link.state === 'silent') return [closesAtMs === undefined ? said.waitingForDesktop : said.silent]
+  if (link.state === 'no code') return [said.noCode]
+  if (link.state === 'not let in') return [link.sentence ?? said.notLetIn, said.newCode]
+  if (link.state === 'closed') return [link.sentence ?? said[link.why], ...(link.why === 'elsewhere' ? [] : [said.newCode])]
+  return []
+}
+
+const LinkNotice = ({ view, left }: NoticesProps & { readonly left: number }) => {
+  const words = usePhoneWords()
+  const lines = linesOf(view, words)
+  if (lines.length === 0) return null
+  const isOver = view.link.state === 'closed' || view.link.state === 'not let in'
+  return (
+    <div className={isOver ? style.stopped : style.notice}>
+      {lines.map((line) => <p key={line}>{line}</p>)}
+      {left > 0 && <p>{countOf(words.notices.nothingLost, left)}</p>}
+    </div>
+  )
+}

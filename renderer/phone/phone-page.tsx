@@ -1,0 +1,46 @@
+import { useState, useSyncExternalStore } from 'react'
+import { CheckList } from './check-list'
+import { DoorLine } from './door-line'
+import { EarlierPictures } from './earlier-pictures'
+import { Hand } from './hand'
+import type { Handover } from './handover'
+import { Notices } from './notices'
+import style from './phone-page.module.css'
+import { PictureList } from './picture-list'
+import { useChosen } from './use-chosen'
+import { useKeepOpen } from './use-keep-open'
+import { fill, usePhoneWords } from './use-phone-words'
+
+interface PhonePageProps {
+  readonly handover: Handover
+}
+
+/** What the phone shows: how it stands with the desktop, the checks, the pictures, and the camera at the thumb. */
+export const PhonePage = ({ handover }: PhonePageProps) => {
+  const words = usePhoneWords()
+  const view = useSyncExternalStore(handover.subscribe, handover.view)
+  const [chosen, choose] = useChosen(view.stations)
+  const [shown, setShown] = useState<'checks' | 'pictures'>('checks')
+  const [hasTurned, setTurned] = useState(false)
+  useKeepOpen(view)
+  const turnTo = (next: 'checks' | 'pictures'): void => {
+    setTurned(true)
+    setShown(next)
+  }
+  const arrived = view.pictures.filter(({ state }) => state === 'arrived').length
+  return (
+    <div className={style.page}>
+      <DoorLine view={view} />
+      <main className={style.main}>
+        <title>{words.title}</title>
+        <Notices view={view} />
+        <EarlierPictures view={view} handover={handover} onLook={() => turnTo('pictures')} />
+        {shown === 'checks'
+          ? <CheckList isArrival={hasTurned} view={view} chosen={chosen} onChoose={choose} />
+          : <PictureList isArrival={hasTurned} view={view} handover={handover} />}
+      </main>
+      <Hand view={view} handover={handover} chosen={chosen} shown={shown} onTurn={turnTo} />
+      <output className="visually-hidden">{arrived > 0 ? fill(words.pictures.arrivedOf, { arrived, total: view.pictures.length }) : ''}</output>
+    </div>
+  )
+}

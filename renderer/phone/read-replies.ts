@@ -1,0 +1,51 @@
+import type { ArrivedReply, ChecksReply, PairReply, PhotographReply } from './door'
+
+/**
+ * Readers of the door's replies. Written by hand, for the schemas of `phone-door.ts` would make the page half as heavy
+ * again; the tests hold the two to each other. Each answers undefined for what is not of that form: another page may
+ * stand at this address (a network that asks for a sign-in answers everything).
+ */
+const isRecord = (value: unknown): value is Readonly<Record<string, unknown>> => typeof value === 'object' && value !== null && !Array.isArray(value)
+
+const isListOf = <Each>(value: unknown, isEach: (each: unknown) => each is Each): value is Each[] => Array.isArray(value) && value.every(isEach)
+
+const isText = (value: unknown): value is string => typeof value === 'string'
+
+const isInstant = (value: unknown): value is string => isText(value) && !Number.isNaN(Date.parse(value))
+
+type Station = ChecksReply['stations'][number]
+
+const isCheck = (value: unknown): value is Station['checks'][number] =>
+  isRecord(value) && isText(value['checkId']) && isText(value['position']) && isText(value['title']) && isText(value['place']) && typeof value['isOpen'] === 'boolean'
+
+const isStation = (value: unknown): value is Station => isRecord(value) && isText(value['title']) && isListOf(value['checks'], isCheck)
+
+export const readPair = (value: unknown): PairReply | undefined => {
+  if (!isRecord(value)) return undefined
+  const { closesAt } = value
+  return isInstant(closesAt) ? { closesAt } : undefined
+}
+
+export const readChecks = (value: unknown): ChecksReply | undefined => {
+  if (!isRecord(value)) return undefined
+  const { closesAt, stations } = value
+  return isInstant(closesAt) && isListOf(stations, isStation) ? { closesAt, stations } : undefined
+}
+
+export const readPhotograph = (value: unknown): PhotographReply | undefined => {
+  if (!isRecord(value)) return undefined
+  const { pictureId, alreadyThere, warnings } = value
+  return isText(pictureId) && typeof alreadyThere === 'boolean' && isListOf(warnings, isText) ? { pictureId, alreadyThere, warnings } : undefined
+}
+
+export const readArrived = (value: unknown): ArrivedReply | undefined => {
+  if (!isRecord(value)) return undefined
+  const { pictureIds } = value
+  return isListOf(pictureIds, isText) ? { pictureIds } : undefined
+}
+
+export const readRefusal = (value: unknown): { readonly code: string; readonly sentence: string } | undefined => {
+  if (!isRecord(value) || !isRecord(value['refusal'])) return undefined
+  const { sentence, refusal: { code } } = value
+  return isText(code) && isText(sentence) ? { code, sentence } : undefined
+}
