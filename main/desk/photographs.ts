@@ -5,6 +5,7 @@ import { plainFileName } from '../photos/file-name'
 import type { Original } from '../photos/shelf'
 import type { ReadableDb, WritableDb } from '../store/database'
 import { asPhotograph, changePhotograph, findSame, insertOriginal, insertPhotograph } from '../store/photographs'
+import { enterAdded, enterChanges } from '../store/photograph-log'
 import { yardRig } from '../store/rigs'
 import { changeSurvey } from '../store/surveys'
 import type { Parts, Procedures } from './parts'
@@ -36,36 +37,41 @@ const record = async (db: WritableDb, input: AddInput, original: Original, id: s
   await recordOriginal(db, original, at)
   const same = await findSame(db, surveyId, original.sha256, checkId, position)
   if (same && same.removed_at === null) return { photograph: asPhotograph(same), alreadyThere: true }
-  if (same) await changePhotograph(db, same.id, { removed_at: null, caption: input.caption ?? same.caption })
+  if (same) await enterChanges(db, surveyId, [same.id], at, () => changePhotograph(db, same.id, { removed_at: null, caption: input.caption ?? same.caption }))
   else {
     await insertPhotograph(db, {
       id, survey_id: surveyId, sha256: original.sha256, check_id: checkId, position, caption: input.caption ?? '',
       file_name: plainFileName(input.fileName), source: input.source, quarter_turns: 0, is_printed: 1, print_order: null, marks_json: null, added_at: at, removed_at: null,
     })
+    await enterAdded(db, surveyId, id, at)
   }
   await changeSurvey(db, surveyId, {})
   return { photograph: asPhotograph(await needPhotograph(db, same?.id ?? id)), alreadyThere: false }
 }
 
-export const photographProcedures = ({ yard, shelf, missingPhotographs, clock, newId }: Parts): Procedures<'photographs'> => ({
-  /** The file is safe on the shelf before a row names it: a crash between leaves a file without a row, which the sweep clears away. */
-  'photographs.add': async (input, bytes) => {
-    if (bytes === undefined) return refuse('photograph.empty', { name: plainFileName(input.fileName) })
-    await yard.read((db) => needPlace(db, input))
-    const original = await shelf.take(bytes, input.fileName)
-    return yard.write((db) => record(db, input, original, newId(), clock().toISOString()))
-  },
-  'photographs.describe': ({ photographId, caption }) => yard.write(async (db) => ({ photograph: await changeOne(db, photographId, { caption }) })),
-  'photographs.missing': async () => ({ missing: [...(await missingPhotographs())] }),
-  'photographs.remove': ({ photographId }) =>
-    yard.write(async (db) => {
-      await changeOne(db, photographId, { removed_at: clock().toISOString() })
-      return {}
-    }),
-  'photographs.restore': ({ photographId }) => yard.write(async (db) => ({ photograph: await changeOne(db, photographId, { removed_at: null }) })),
-  'photographs.mark': (input) => yard.write(async (db) => ({ photograph: await mark(db, input) })),
-  'photographs.turn': ({ photographId, quarterTurns }) => yard.write(async (db) => ({ photograph: await changeOne(db, photographId, { quarter_turns: quarterTurns }) })),
-  'photographs.assign': (input) => yard.write((db) => assign(db, input)),
-  'photographs.choose': (input) => yard.write((db) => choose(db, input)),
-  'photographs.order': (input) => yard.write((db) => order(db, input)),
-})
+export const photographProcedures = ({ yard, shelf, missingPhotographs, clock, newId }: Parts): Procedures<'photographs'> => {
+  const now = (): string => clock().toISOString()
+  return {
+    /** The file is safe on the shelf before a row names it: a crash between leaves a file without a row, which the sweep clears away. */
+    'photographs.add': async (input, bytes) => {
+      if (bytes === undefined) return refuse('photograph.empty', { name: plainFileName(input.fileName) })
+      await yard.read((db) => needPlace(db, input))
+      const original = await shelf.take(bytes, input.fileName)
+      return yard.write((db) => record(db, input, original, newId(), now()))
+    },
+    'photographs.describe': ({ photographId, caption }) => yard.write(async (db) => ({ photograph: await changeOne(db, photographId, { caption }, now()) })),
+    'photographs.missing': async () => ({ missing: [...(await missingPhotographs())] }),
+    'photographs.remove': ({ photographId }) =>
+      yard.write(async (db) => {
+        const at = now()
+        await changeOne(db, photographId, { removed_at: at }, at)
+        return {}
+      }),
+    'photographs.restore': ({ photographId }) => yard.write(async (db) => ({ photograph: await changeOne(db, photographId, { removed_at: null }, now()) })),
+    'photographs.mark': (input) => yard.write(async (db) => ({ photograph: await mark(db, input, now()) })),
+    'photographs.turn': ({ photographId, quarterTurns }) => yard.write(async (db) => ({ photograph: await changeOne(db, photographId, { quarter_turns: quarterTurns }, now()) })),
+    'photographs.assign': (input) => yard.write((db) => assign(db, input, now())),
+    'photographs.choose': (input) => yard.write((db) => choose(db, input, now())),
+    'photographs.order': (input) => yard.write((db) => order(db, input, now())),
+  }
+}

@@ -42,10 +42,12 @@ export const migrate = (database: Database.Database, options: MigrateOptions): v
   const first = due[0]
   if (!first) return
   if (at > 0) backUpBeforeMigration(database, folder, clock(), first.number)
-  for (const { number, sql } of due) {
+  for (const { number, sql, afterwards } of due) {
     database.transaction(() => {
+      const appliedAt = clock().toISOString()
       database.exec(sql)
-      database.prepare('INSERT INTO migrations (number, program_version, applied_at) VALUES (?, ?, ?)').run(number, programVersion, clock().toISOString())
+      afterwards?.(database, appliedAt)
+      database.prepare('INSERT INTO migrations (number, program_version, applied_at) VALUES (?, ?, ?)').run(number, programVersion, appliedAt)
       database.pragma(`application_id = ${yardApplicationId}`)
       database.pragma(`user_version = ${number}`)
     }).immediate()

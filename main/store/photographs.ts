@@ -42,7 +42,7 @@ export const findPhotograph = (db: ReadableDb, id: string): Promise<KeptPhotogra
   withOriginals(db).where('photographs.id', '=', id).executeTakeFirst()
 
 /** Ids handed over as one value, so that five hundred are one statement and never more placeholders than SQLite takes. */
-const isOneOf = (ids: readonly string[]): RawBuilder<boolean> => sql<boolean>`photographs.id IN (SELECT value FROM json_each(${JSON.stringify(ids)}))`
+export const isOneOf = (ids: readonly string[]): RawBuilder<boolean> => sql<boolean>`photographs.id IN (SELECT value FROM json_each(${JSON.stringify(ids)}))`
 
 /** Those photographs by id, removed or not; an id that is not known is left out. */
 export const photographsById = async (db: ReadableDb, ids: readonly string[]): Promise<Map<string, KeptPhotograph>> =>

@@ -18,6 +18,8 @@ export interface Tables {
   readonly answers: AnswerTable
   readonly originals: OriginalTable
   readonly photographs: PhotographTable
+  readonly photograph_log: PhotographLogTable
+  readonly photograph_log_ends: PhotographLogEndTable
   readonly report_numbers: ReportNumberTable
   readonly reports: ReportTable
   readonly rigs_search: SearchTable
@@ -123,6 +125,22 @@ export interface PhotographTable {
   marks_json: string | null
   added_at: string
   removed_at: string | null
+}
+
+/** The record of a survey's photographs, added to and never changed. `entry_json` is canonical JSON, see `shared-logic/proof/entry`. */
+export interface PhotographLogTable {
+  survey_id: string
+  /** From 1. */
+  place: number
+  entry_json: string
+  sha256: string
+}
+
+/** Where each record ends; kept by a trigger. */
+export interface PhotographLogEndTable {
+  survey_id: string
+  entry_count: number
+  last_sha256: string
 }
 
 export interface ReportNumberTable {

@@ -7,7 +7,7 @@ import { countYard } from '../../../main/store/surveys'
 import { openYardToRead } from '../../../main/store/yard-to-read'
 import { aRig, keepRig, open, refusalOf } from './a-yard'
 
-/** A small disk of its own, in memory. Mounting takes rights that not every machine gives to a test. */
+/** A small disk of its own, in memory: room for an empty yard and a little work. Mounting takes rights that not every machine gives to a test. */
 let disk = ''
 let trouble = ''
 
@@ -18,7 +18,7 @@ const mount = (...given: readonly string[]): string => {
 
 beforeEach(() => {
   disk = mkdtempSync(join(tmpdir(), 'disk-'))
-  trouble = process.platform === 'linux' ? mount('-t', 'tmpfs', '-o', 'size=1m', 'tmpfs', disk) : 'only tried on Linux'
+  trouble = process.platform === 'linux' ? mount('-t', 'tmpfs', '-o', 'size=1200k', 'tmpfs', disk) : 'only tried on Linux'
 })
 afterEach(() => {
   if (trouble === '') spawnSync('umount', [disk])

@@ -4,9 +4,13 @@ import { join } from 'node:path'
 import { isGoodBackup, listBackups } from '../../../main/store/backups'
 import { checkRising } from '../../../main/store/migrate'
 import { migrations } from '../../../main/store/migrations'
+import type { Migration } from '../../../main/store/migrations/migration'
+import { foundEntries, orderToRecord, photographsToRecord, recordEnd, sha256Of } from '../../../main/store/photograph-log'
 import { openYardToRead } from '../../../main/store/yard-to-read'
 import { yardFile } from '../../../main/store/yard'
-import { newFolder, open, refusalOf } from './a-yard'
+import { compareRows } from '../../../shared-logic/proof/compare-rows'
+import { RecordReader } from '../../../shared-logic/proof/read-record'
+import { newFolder, noon, open, refusalOf } from './a-yard'
 
 const rig = '01900000-0000-7000-8000-000000000001'
 const survey = '01900000-0000-7000-8000-000000000002'
@@ -25,7 +29,23 @@ const rowsAsTheyWere: Readonly<Record<number, string>> = {
   60: `INSERT INTO report_numbers VALUES (2026, 1);
        INSERT INTO reports VALUES ('01900000-0000-7000-8000-000000000004', '${survey}', 'BW-2026-0001', 1, '2026-01-03T00:00:00Z', '2026-01-03', 'not seen', '{}', '${sha}', 10)`,
 }
-const tableOf: Readonly<Record<number, string>> = { 10: 'settings', 20: 'rigs', 30: 'surveys', 40: 'answers', 50: 'photographs', 60: 'reports', 70: 'photographs' }
+const tableOf: Readonly<Record<number, string>> = { 10: 'settings', 20: 'rigs', 30: 'surveys', 40: 'answers', 50: 'photographs', 60: 'reports', 70: 'photographs', 80: 'photograph_log' }
+
+/** A yard brought through these steps one by one, with the rows of each written while it was the newest. */
+const yardOf = async (steps: readonly Migration[], more = ''): Promise<string> => {
+  const folder = newFolder()
+  for (const [index, { number }] of steps.entries()) {
+    await open(folder, { migrations: steps.slice(0, index + 1), programVersion: '0.0.9' }).close()
+    const database = new Database(yardFile(folder))
+    database.pragma('foreign_keys = ON')
+    database.exec(rowsAsTheyWere[number] ?? '')
+    if (index === steps.length - 1) database.exec(more)
+    database.close()
+  }
+  return folder
+}
+
+const beforeTheRecord = migrations.filter(({ number }) => number < 80)
 
 test('the steps stand in rising order, ten apart', () => {
   expect(() => checkRising(migrations)).not.toThrow()
@@ -35,15 +55,7 @@ test('the steps stand in rising order, ten apart', () => {
 })
 
 describe.each(migrations.slice(1).map((step, index) => ({ number: step.number, before: migrations.slice(0, index + 1) })))('from the version before $number', ({ number, before }) => {
-  const oldYard = async (): Promise<string> => {
-    const folder = newFolder()
-    await open(folder, { migrations: before, programVersion: '0.0.9' }).close()
-    const database = new Database(yardFile(folder))
-    database.pragma('foreign_keys = ON')
-    for (const step of before) database.exec(rowsAsTheyWere[step.number] ?? '')
-    database.close()
-    return folder
-  }
+  const oldYard = (): Promise<string> => yardOf(before)
 
   test('every row is still there, after a backup that can be read', async () => {
     const folder = await oldYard()
@@ -66,6 +78,44 @@ describe.each(migrations.slice(1).map((step, index) => ({ number: step.number, b
     const folder = await oldYard()
     expect((await refusalOf(() => openYardToRead(folder, { programVersion: '0.1.0' }))).code).toBe('yard.older-version')
   })
+})
+
+test('photographs taken in before there was a record are entered late, at the step’s instant, as the rows say', async () => {
+  const folder = await yardOf(beforeTheRecord, `INSERT INTO photographs VALUES
+    ('01900000-0000-7000-8000-000000000005', '${survey}', '${sha}', 'hubs.oil-level', 'axle 1 left', 'dark', 'b.jpg', 'phone', 1, 0, 4, '{"marks":[]}', '2026-01-02T00:01:00Z', '2026-01-02T00:02:00Z')`)
+  const yard = open(folder)
+  const entries = yard.database.prepare<[], string>('SELECT entry_json FROM photograph_log ORDER BY place').pluck().all().map((text) => JSON.parse(text) as Record<string, unknown>)
+  expect(entries).toMatchObject([
+    { what: 'opened', surveyId: survey, at: noon.toISOString() },
+    { what: 'entered late', photographId: photograph, sha256: sha, byteCount: 10, at: noon.toISOString(), to: { arrivedAt: '2026-01-02T00:00:00Z', fileName: 'a.jpg', source: 'file', removedAt: null } },
+    { what: 'entered late', to: { arrivedAt: '2026-01-02T00:01:00Z', fileName: 'b.jpg', source: 'phone', checkId: 'hubs.oil-level', caption: 'dark', quarterTurns: 1, isPrinted: false, removedAt: '2026-01-02T00:02:00Z' } },
+    { what: 'order entered late' },
+  ])
+  const reader = new RecordReader(survey, sha256Of)
+  const [found, end, rows, order] = await yard.read(async (db) => [await foundEntries(db, survey), await recordEnd(db, survey), await photographsToRecord(db, survey), await orderToRecord(db, survey)] as const)
+  found.forEach((entry) => reader.take(entry))
+  const record = reader.finish(end)
+  expect(record.problems).toEqual([])
+  expect(compareRows(rows, record.photographs)).toEqual([])
+  expect(record.orderSha256).toBe(order)
+  expect(record.late).toEqual({ count: 2, at: noon.toISOString() })
+  await yard.close()
+})
+
+test('a yard without photographs comes to no record', async () => {
+  const yard = open(newFolder())
+  expect(yard.database.prepare('SELECT count(*) FROM photograph_log').pluck().get()).toBe(0)
+  await yard.close()
+})
+
+test('an entry of the record can neither be changed, deleted, replaced nor put in, nor its end drawn back', async () => {
+  const { database, close } = open(await yardOf(beforeTheRecord))
+  const zeros = '0'.repeat(64)
+  for (const sql of ["UPDATE photograph_log SET entry_json = '{}'", 'UPDATE photograph_log SET place = place + 5']) expect(() => database.exec(sql)).toThrow('never changed')
+  for (const sql of ['DELETE FROM photograph_log', 'DELETE FROM photograph_log_ends']) expect(() => database.exec(sql)).toThrow('never deleted')
+  for (const place of [1, 2, 4]) expect(() => database.exec(`INSERT OR REPLACE INTO photograph_log VALUES ('${survey}', ${place}, '{}', '${zeros}')`)).toThrow('follows the last')
+  for (const sql of ['UPDATE photograph_log_ends SET entry_count = 1', `UPDATE photograph_log_ends SET last_sha256 = '${zeros}'`]) expect(() => database.exec(sql)).toThrow('never grows shorter')
+  await close()
 })
 
 test('a step that fails leaves the version before, whole', async () => {

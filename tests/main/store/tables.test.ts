@@ -31,6 +31,8 @@ const columns: { readonly [Name in keyof Kept]: { readonly [Column in keyof Sele
     print_order: 'INTEGER or nothing', marks_json: 'TEXT or nothing', added_at: 'TEXT',
     removed_at: 'TEXT or nothing',
   },
+  photograph_log: { survey_id: 'TEXT', place: 'INTEGER', entry_json: 'TEXT', sha256: 'TEXT' },
+  photograph_log_ends: { survey_id: 'TEXT', entry_count: 'INTEGER', last_sha256: 'TEXT' },
   report_numbers: { year: 'INTEGER', last: 'INTEGER' },
   reports: {
     id: 'TEXT', survey_id: 'TEXT', number: 'TEXT', revision: 'INTEGER', issued_at: 'TEXT', date: 'TEXT', verdict: 'TEXT', document_json: 'TEXT', pdf_sha256: 'TEXT',

@@ -1,0 +1,38 @@
+import { z } from 'zod'
+import { recordEndSchema } from './entry'
+
+/** What is not as it was recorded; the sentences stand in `words/en/proof` under the same names. */
+export const problemCodes = [
+  // The record itself.
+  'record-missing', 'record-of-another-survey', 'record-end-missing', 'record-cut-off', 'record-runs-on', 'entry-missing', 'entry-twice', 'entry-changed', 'entry-unreadable', 'entry-out-of-turn', 'entry-impossible',
+  // The yard's rows against the record.
+  'photograph-unrecorded', 'photograph-gone', 'photograph-other', 'photograph-changed', 'order-changed', 'original-without-photograph',
+  // Files on the disk against the record.
+  'file-missing', 'file-set-aside', 'file-resized', 'file-changed', 'file-unreadable', 'file-added',
+  // Issued reports.
+  'report-missing', 'report-changed', 'report-unreadable', 'report-added', 'report-tells-otherwise',
+] as const
+export type ProblemCode = (typeof problemCodes)[number]
+
+export const problemSchema = z.object({
+  code: z.enum(problemCodes),
+  /** Fills the gaps of the sentence. */
+  values: z.record(z.string(), z.union([z.string(), z.number()])),
+})
+export type Problem = z.infer<typeof problemSchema>
+
+/** What came of verifying one survey's photographs. All is as recorded where there are no problems. */
+export const verifiedSchema = z.object({
+  /** Photographs that stand in the survey, and those that were removed from it; both are kept. */
+  photographCount: z.int().nonnegative(),
+  removedCount: z.int().nonnegative(),
+  /** Entered after they had come in, and when: before that nothing is proven of them. */
+  late: z.object({ count: z.int().positive(), at: z.string() }).optional(),
+  /** Absent where no photograph ever came in. */
+  end: recordEndSchema.optional(),
+  byteCount: z.int().nonnegative(),
+  /** Where the record stood when each report was issued, as the report prints it. Newest first. */
+  reports: z.array(z.object({ number: z.string(), revision: z.int(), end: recordEndSchema.optional() })),
+  problems: z.array(problemSchema),
+})
+export type Verified = z.infer<typeof verifiedSchema>
