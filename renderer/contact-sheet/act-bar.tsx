@@ -5,7 +5,7 @@ import { useWords } from '../parts/use-words'
 import style from './act-bar.module.css'
 
 /** What can be done with the photographs chosen. */
-export const sheetActs = ['open', 'move', 'turnLeft', 'turnRight', 'printing', 'earlier', 'later', 'caption', 'remove'] as const
+export const sheetActs = ['open', 'move', 'turnLeft', 'turnRight', 'earlier', 'later', 'printing', 'caption', 'remove'] as const
 export type SheetAct = (typeof sheetActs)[number]
 
 interface ActBarProps {
@@ -43,14 +43,16 @@ export const ActBar = ({ chosenCount, isAllChosen, isAnyPrinted, can, onAct, onC
           <>
             <output className={style.count}>{say(countChosen, { chosen: chosenCount }, 'metric')}</output>
             {sheetActs.map((act) => (
-              <Button key={act} kind={act === 'move' ? 'primary' : 'plain'} isDisabled={!can.has(act)} onPress={() => onAct(act)} {...(signs[act] !== undefined && { 'aria-label': labels[act] })}>
-                {signs[act] ?? labels[act]}
-              </Button>
+              <span key={act} className={act === 'open' ? style.open : undefined}>
+                <Button kind={act === 'move' ? 'primary' : 'plain'} isDisabled={!can.has(act)} onPress={() => onAct(act)} {...(signs[act] !== undefined && { 'aria-label': labels[act] })}>
+                  {signs[act] ?? labels[act]}
+                </Button>
+              </span>
             ))}
-            <Button kind="quiet" onPress={onChooseNone}>{said.nothing}</Button>
+            <Button kind="quiet" onPress={onChooseNone} aria-label={said.noneName}>{said.none}</Button>
           </>
         )}
-      {!isAllChosen && <Button kind="quiet" onPress={onChooseAll}>{said.all}</Button>}
+      {!isAllChosen && <Button kind="quiet" onPress={onChooseAll} aria-label={said.allName}>{chosenCount === 0 ? said.allName : said.all}</Button>}
       {chosenCount === 0 && <span className={style.keys}><Button kind="quiet" onPress={onKeys}>{keys.open}</Button></span>}
     </fieldset>
   )

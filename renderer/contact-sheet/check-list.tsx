@@ -44,7 +44,7 @@ export const CheckList = memo(({ label, groups, counts, onPick, onDropped, isWit
         aria-label={label} className={style.list ?? ''} selectionMode="none" onAction={(key) => onPick(String(key))} dragAndDropHooks={dragAndDropHooks}
         {...(whenNone && { renderEmptyState: () => <p className={style.none}>{whenNone()}</p> })}
       >
-        {isWithNowhere && <CheckOption target={{ id: nowhere, place: undefined, title: said.noCheck, at: '', isFinding: false }} count={counts.get(nowhere) ?? 0} />}
+        {isWithNowhere && <CheckOption target={{ id: nowhere, place: undefined, title: said.noCheck, at: '', wantsPhotograph: false }} count={counts.get(nowhere) ?? 0} />}
         <Collection items={groups}>
           {({ id, name, targets }) => (
             <ListBoxSection id={id} aria-label={name}>
@@ -59,10 +59,13 @@ export const CheckList = memo(({ label, groups, counts, onPick, onDropped, isWit
 })
 CheckList.displayName = 'CheckList'
 
-const CheckOption = ({ target: { id, title, at, isFinding }, count }: { readonly target: CheckTarget; readonly count: number }) => (
-  <ListBoxItem id={id} textValue={at === '' ? title : `${title}, ${at}`} className={style.check ?? ''} data-finding={isFinding || undefined}>
-    <span className={style.title}>{title}</span>
-    {at !== '' && <span className={style.at}>{at}</span>}
-    {count > 0 && <span className={style.count}>{count}</span>}
-  </ListBoxItem>
-)
+const CheckOption = ({ target: { id, title, at, wantsPhotograph }, count }: { readonly target: CheckTarget; readonly count: number }) => {
+  const { wantsOne } = useWords().screens.contactSheet
+  return (
+    <ListBoxItem id={id} textValue={at === '' ? title : `${title}, ${at}`} className={style.check ?? ''}>
+      <span className={style.title}>{title}</span>
+      {at !== '' && <span className={style.at}>{at}</span>}
+      {count > 0 ? <span className={style.count}>{count}</span> : wantsPhotograph && <span className={style.wanted}>{wantsOne}</span>}
+    </ListBoxItem>
+  )
+}

@@ -12,7 +12,8 @@ export interface CheckTarget {
   readonly title: string
   /** 'left front'; empty for what is asked once. */
   readonly at: string
-  readonly isFinding: boolean
+  /** A finding that is to be shown. */
+  readonly wantsPhotograph: boolean
 }
 
 /** The checks of a station, in walking order. */
@@ -31,7 +32,7 @@ export const targetGroups = (assessed: readonly Assessed[], survey: Pick<Survey,
     name: words.stations[station],
     targets: own.map((each) => {
       const { title, place: at } = nameOf(words, each, survey)
-      return { id: each.key, place: { checkId: each.check.id, position: each.position }, title, at, isFinding: each.verdict === 'fail' || each.verdict === 'advisory' }
+      return { id: each.key, place: { checkId: each.check.id, position: each.position }, title, at, wantsPhotograph: each.check.photograph === true && (each.verdict === 'fail' || each.verdict === 'advisory') }
     }),
   }))
 

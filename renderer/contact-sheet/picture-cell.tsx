@@ -28,7 +28,7 @@ const sayTaken = (takenAt: string, surveyDate: string): string => {
 }
 
 const factsOf = ({ photograph }: SheetPhotograph, surveyDate: string, { screens: { contactSheet: said } }: Words): string =>
-  `${said.sources[photograph.source]} · ${photograph.takenAt === undefined ? said.noTime : sayTaken(photograph.takenAt, surveyDate)}`
+  [said.sources[photograph.source], ...(photograph.takenAt === undefined ? [] : [sayTaken(photograph.takenAt, surveyDate)])].join(' · ')
 
 /** What is to be known before it is printed, in short. */
 const flagsOf = ({ photograph, warnings, alike }: SheetPhotograph, { screens: { contactSheet: said } }: Words): string[] => {

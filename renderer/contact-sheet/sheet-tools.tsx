@@ -1,3 +1,5 @@
+import { useState } from 'react'
+import { Button } from '../parts/button'
 import { useWords } from '../parts/use-words'
 import { SearchField } from '../parts/search-field'
 import { SelectField } from '../parts/select-field'
@@ -16,9 +18,11 @@ interface SheetToolsProps {
 export const SheetTools = ({ wish, onWish, stations, isFrozen }: SheetToolsProps) => {
   const words = useWords()
   const said = words.screens.contactSheet
+  const [isOpen, setOpen] = useState(false)
   return (
-    <search className={style.tools}>
+    <search className={style.tools} data-open={isOpen}>
       <SearchField label={said.find} clearLabel={said.clearFind} value={wish.find} onChange={(find) => onWish({ ...wish, find })} />
+      <span className={style.more}><Button aria-expanded={isOpen} onPress={() => setOpen(!isOpen)}>{said.more}</Button></span>
       <SelectField label={said.sort} value={wish.sort} options={sheetSorts.map((value) => ({ value, label: said.sorts[value] }))} onChange={(sort) => onWish({ ...wish, sort })} />
       <SelectField label={said.show} value={wish.show} options={sheetShows.map((value) => ({ value, label: said.shows[value] }))} onChange={(show) => onWish({ ...wish, show })} />
       <SelectField

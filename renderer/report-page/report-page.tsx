@@ -29,7 +29,10 @@ export const ReportPage = ({ surveyId }: ReportPageProps) => {
   const [newest, ...earlier] = revisions
   const crumbs = survey.data ? [{ label: survey.data.rigName, to: `/rigs/${survey.data.rigId}` }] : []
   return (
-    <Page title={newest ? say(said.title, { number: newest.number }, units) : said.titleAlone} crumbs={crumbs} subtitle={survey.data && `${words.purposes[survey.data.purpose]}, ${sayDate(survey.data.surveyDate)}`}>
+    <Page
+      title={newest ? say(said.title, { number: newest.number }, units) : said.titleAlone} crumbs={crumbs} subtitle={survey.data && `${words.purposes[survey.data.purpose]}, ${sayDate(survey.data.surveyDate)}`}
+      actions={survey.data && survey.data.photographs.length > 0 && <LinkButton to={`/surveys/${surveyId}/photographs`}>{words.screens.contactSheet.link}</LinkButton>}
+    >
       {error && <LoadProblem error={error} onRetry={() => void Promise.all([survey.refetch(), reports.refetch()])} />}
       {!error && (survey.data === undefined || reports.data === undefined) && <Waiting />}
       {survey.data && reports.data && newest === undefined && (

@@ -34,7 +34,7 @@ export const ReviewPage = ({ surveyId }: ReviewPageProps) => {
     <Page
       title={survey ? say(review.title, { rig: survey.rigName }, units) : review.titleAlone} crumbs={crumbs}
       subtitle={survey && `${words.purposes[survey.purpose]}, ${sayDate(survey.surveyDate)}`}
-      actions={survey?.status === 'under way' ? <LinkButton to={`/surveys/${surveyId}`}>{review.back}</LinkButton> : undefined}
+      actions={survey && <><LinkButton to={`/surveys/${surveyId}/photographs`}>{words.screens.contactSheet.link}</LinkButton>{survey.status === 'under way' && <LinkButton to={`/surveys/${surveyId}`}>{review.back}</LinkButton>}</>}
     >
       {error && <LoadProblem error={error} onRetry={() => void refetch()} />}
       {survey === undefined && !error && <Waiting />}
