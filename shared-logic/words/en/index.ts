@@ -11,6 +11,7 @@ import { corrosionScreenWords } from './screens/corrosion'
 import { markingWords } from './screens/marking'
 import { measuringWords } from './screens/measuring'
 import { pictureBoardWords } from './screens/picture-board'
+import { phonePageWords, phonePanelWords } from './screens/phone'
 import { reportPageWords } from './screens/report-page'
 import { rigWords } from './screens/rig'
 import { settingsWords } from './screens/settings'
@@ -35,6 +36,6 @@ export const en = {
   corrosion: corrosionWords,
   commandLine,
   doors: doorWords,
-  screens: { yard: yardWords, rig: rigWords, survey: surveyWords, measuring: measuringWords, marking: markingWords, pictureBoard: pictureBoardWords, sums: sumsScreenWords, reportPage: reportPageWords, contactSheet: contactSheetWords, corrosion: corrosionScreenWords, settings: settingsWords, shell: shellWords },
+  screens: { yard: yardWords, rig: rigWords, survey: surveyWords, measuring: measuringWords, marking: markingWords, pictureBoard: pictureBoardWords, sums: sumsScreenWords, reportPage: reportPageWords, contactSheet: contactSheetWords, corrosion: corrosionScreenWords, phone: { page: phonePageWords, panel: phonePanelWords }, settings: settingsWords, shell: shellWords },
 }
 export type Words = typeof en
