@@ -15,6 +15,7 @@ import { asDiskRefusal } from '../store/disk-refusals'
 import { openYard, type Yard } from '../store/yard'
 import { makeDesk } from './make-desk'
 import type { Parts } from './parts'
+import type { PhoneDoor } from './phone'
 import { reportFile, sweepReports } from './report-files'
 
 export interface RecordedFile {
@@ -39,6 +40,8 @@ export interface OpenedDesk {
 export type OpenOptions = Partial<Pick<Parts, 'clock' | 'newId' | 'zone' | 'version' | 'fillExample' | 'writeReport'>> & {
   /** Told what went wrong beside the work: the day's backup, the sweep. */
   readonly onFault?: (fault: unknown) => void
+  /** Makes the door for a phone, where this program can open one; it is given the desk it leads to. */
+  readonly phoneDoor?: (desk: () => Desk) => PhoneDoor
 }
 
 const sha256Of = (bytes: Uint8Array): string => createHash('sha256').update(bytes).digest('hex')
@@ -114,7 +117,9 @@ export const openDesk = async (folder: string, options: OpenOptions = {}): Promi
   const house = keepHouse(yard, shelf, onFault)
   const swept = (): Promise<unknown> => house.swept().catch(onFault)
   const writer = options.writeReport ?? writeWhenAsked
-  const desk = makeDesk({
+  const phoneDoor = options.phoneDoor?.(() => desk)
+  const desk: Desk = makeDesk({
+    ...(phoneDoor && { phoneDoor }),
     yard, clock, newId, zone, version, fillExample: options.fillExample ?? fillExample,
     shelf: { ...shelf, take: (bytes, fileName) => swept().then(() => shelf.take(bytes, fileName)) },
     missingPhotographs: house.swept,
@@ -126,6 +131,7 @@ export const openDesk = async (folder: string, options: OpenOptions = {}): Promi
     reportPdf: reportPdfIn(yard),
     missingPhotographs: house.swept,
     close: async () => {
+      await phoneDoor?.closeAll()
       await house.end()
       await yard.close()
     },

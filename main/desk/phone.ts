@@ -10,6 +10,8 @@ export interface PhoneDoor {
   readonly state: (surveyId: InputOf<'phone.state'>['surveyId']) => OutputOf<'phone.state'>['door']
   /** Closes the door of that survey, if one stands open. */
   readonly close: (surveyId: string) => Promise<void>
+  /** Before the program ends. */
+  readonly closeAll: () => Promise<void>
 }
 
 export const phoneProcedures = ({ yard, phoneDoor }: Parts): Procedures<'phone'> => ({

@@ -103,7 +103,12 @@ const issue = async (parts: Parts, surveyId: string): Promise<ReportRow> => {
 }
 
 export const reportProcedures = (parts: Parts): Procedures<'reports'> => ({
-  'reports.issue': async ({ surveyId }) => ({ report: await issue(parts, surveyId) }),
+  'reports.issue': async ({ surveyId }) => {
+    const report = await issue(parts, surveyId)
+    // The survey is over: no phone hands anything in any more.
+    await parts.phoneDoor?.close(surveyId)
+    return { report }
+  },
   'reports.list': ({ surveyId, ...page }) =>
     parts.yard.read(async (db) => {
       if (surveyId === undefined) return { reports: await listReports(db, page) }

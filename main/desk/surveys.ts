@@ -66,12 +66,14 @@ export const surveyProcedures = (parts: Parts): Omit<Procedures<'surveys'>, 'sur
     return parts.yard.write((db) => start(db, parts, input))
   },
   'surveys.get': ({ surveyId }) => parts.yard.read(async (db) => wholeSurvey(db, await needSurvey(db, surveyId))),
-  'surveys.discard': ({ surveyId }) =>
-    parts.yard.write(async (db) => {
+  'surveys.discard': async ({ surveyId }) => {
+    await parts.yard.write(async (db) => {
       const survey = await needSurvey(db, surveyId)
       if (survey.revision > 0) refuse('survey.was-issued', { number: survey.report_number ?? '' })
       await changeSurvey(db, surveyId, { discarded_at: parts.clock().toISOString() })
-      return {}
-    }),
+    })
+    await parts.phoneDoor?.close(surveyId)
+    return {}
+  },
   'surveys.reopen': ({ surveyId }) => parts.yard.write((db) => reopen(db, surveyId)),
 })

@@ -3,7 +3,7 @@ import { contract, procedureNames, type ProcedureName } from '../../shared-logic
 import { inputHeader, type Reply } from '../../shared-logic/contract/reply'
 import { answerCall } from '../desk/answer-call'
 import type { HostOptions } from './host-options'
-import { fileLimitBytes, jsonLimitBytes, type Body, type BodyReader } from './body'
+import { fileLimitBytes, jsonLimitBytes, type Body, type BodyReader } from '../serving/body'
 
 /** A reply with the HTTP status that goes with it. */
 export interface Answered {

@@ -4,6 +4,8 @@ export interface HostArguments {
   readonly folder: string | undefined
   readonly port: number
   readonly open: boolean
+  /** Where a door for a phone is to stand; the likeliest local network when it is not said. */
+  readonly phoneOn: string | undefined
 }
 
 const portOf = (written: string): number | undefined => {
@@ -14,9 +16,9 @@ const portOf = (written: string): number | undefined => {
 /** Reads the host's arguments; undefined when they are not understood. */
 export const readArguments = (args: readonly string[]): HostArguments | undefined => {
   try {
-    const { values } = parseArgs({ args: [...args], options: { folder: { type: 'string' }, port: { type: 'string', default: '0' }, 'no-open': { type: 'boolean', default: false } } })
+    const { values } = parseArgs({ args: [...args], options: { folder: { type: 'string' }, port: { type: 'string', default: '0' }, 'phone-on': { type: 'string' }, 'no-open': { type: 'boolean', default: false } } })
     const port = portOf(values.port)
-    return port === undefined ? undefined : { folder: values.folder, port, open: !values['no-open'] }
+    return port === undefined ? undefined : { folder: values.folder, port, open: !values['no-open'], phoneOn: values['phone-on'] }
   } catch {
     return undefined
   }

@@ -1,25 +1,8 @@
-import { randomBytes, timingSafeEqual } from 'node:crypto'
 import type { IncomingMessage } from 'node:http'
+import { cookieOf, newSecret, same } from '../serving/secrets'
 
 /** Why a caller is turned away; its sentence stands in the words under `doors.turnedAway`. */
 export type TurnedAway = 'not our address' | 'not admitted' | 'another page'
-
-const newSecret = (): string => randomBytes(32).toString('base64url')
-
-/** Takes the same time wherever the two differ. */
-const same = (given: string, secret: string): boolean => {
-  const a = Buffer.from(given)
-  const b = Buffer.from(secret)
-  return a.length === b.length && timingSafeEqual(a, b)
-}
-
-const cookieOf = (header: string | undefined, name: string): string | undefined => {
-  for (const part of (header ?? '').split(';')) {
-    const at = part.indexOf('=')
-    if (at > 0 && part.slice(0, at).trim() === name) return part.slice(at + 1).trim()
-  }
-  return undefined
-}
 
 const ticketLifeMs = 60_000
 

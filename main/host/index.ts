@@ -6,6 +6,7 @@ import { en } from '../../shared-logic/words/en'
 import { sayRefusal } from '../../shared-logic/words/say-refusal'
 import { dataFolder } from '../data-folder'
 import { openDesk } from '../desk/open'
+import { makePhoneDoor } from '../phone/phone-door'
 import { readArguments, type HostArguments } from './arguments'
 import { startHost } from './listen'
 import { openBrowser } from './open-browser'
@@ -23,8 +24,10 @@ const leave = (line: string, code: number): never => {
 /** Opens the yard, serves it and prints the address, alone on standard output. */
 const run = async (wanted: HostArguments): Promise<void> => {
   if (!existsSync(join(rendererFolder, 'index.html'))) leave(words.notBuilt, 1)
-  const opened = await openDesk(resolve(wanted.folder ?? dataFolder()))
-  const host = await startHost({ opened, rendererFolder, port: wanted.port, now: Date.now, onFault: (fault) => console.error(words.failed, fault) })
+  const onFault = (fault: unknown): void => console.error(words.failed, fault)
+  const phoneDoor = makePhoneDoor({ rendererFolder, now: Date.now, onFault, standsAt: wanted.phoneOn })
+  const opened = await openDesk(resolve(wanted.folder ?? dataFolder()), { phoneDoor })
+  const host = await startHost({ opened, rendererFolder, port: wanted.port, now: Date.now, onFault })
   let closing = false
   const close = (): void => {
     if (closing) return

@@ -6,7 +6,7 @@ import { fileHeaders } from '../serving/served'
 import { windowHeaders } from '../serving/headers'
 import { serveFile } from '../serving/serve-file'
 import { answerRequest } from './api'
-import { BodyReader } from './body'
+import { BodyReader } from '../serving/body'
 import { Guard } from './guard'
 import type { HostOptions } from './host-options'
 

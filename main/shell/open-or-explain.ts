@@ -3,7 +3,7 @@ import { Refusal, type RefusalData } from '../../shared-logic/contract/refusal'
 import { en } from '../../shared-logic/words/en'
 import { sayDate } from '../../shared-logic/words/say'
 import { sayRefusal } from '../../shared-logic/words/say-refusal'
-import { openDesk, type OpenedDesk } from '../desk/open'
+import { openDesk, type OpenedDesk, type OpenOptions } from '../desk/open'
 import { openBackup } from '../store/restore'
 
 const words = en.doors.shell
@@ -34,10 +34,10 @@ const explain = async (refusal: RefusalData, offered: Offered | undefined): Prom
 }
 
 /** Opens the yard. A refusal is shown with its sentence and, where a good backup is there, with the offer to open it; undefined when the person closes instead. */
-export const openOrExplain = async (folder: string): Promise<OpenedDesk | undefined> => {
+export const openOrExplain = async (folder: string, options: OpenOptions): Promise<OpenedDesk | undefined> => {
   for (;;) {
     try {
-      return await openDesk(folder)
+      return await openDesk(folder, options)
     } catch (fault) {
       if (!(fault instanceof Refusal)) throw fault
       const offered = offeredBackup(fault.data)

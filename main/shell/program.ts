@@ -3,6 +3,7 @@ import { basename, dirname, join, resolve } from 'node:path'
 import { parseArgs } from 'node:util'
 import { dataFolder } from '../data-folder'
 import type { OpenedDesk } from '../desk/open'
+import { makePhoneDoor } from '../phone/phone-door'
 import { answerWindow } from './ipc'
 import { setMenu } from './menu'
 import { denyDownloads, denyNavigation } from './navigation'
@@ -42,7 +43,7 @@ const prepareSession = (opened: OpenedDesk, parts: BuiltParts): void => {
 
 const run = async (folder: string, parts: BuiltParts): Promise<void> => {
   await app.whenReady()
-  const opened = await openOrExplain(folder)
+  const opened = await openOrExplain(folder, { phoneDoor: makePhoneDoor({ rendererFolder: parts.rendererFolder, now: Date.now, onFault: tellFault }) })
   if (!opened) return app.exit(1)
   let closed = false
   app.on('will-quit', (event) => {

@@ -12,7 +12,7 @@ export const doorWords = {
     noBrowser: 'No browser could be opened. Open the address above in one.',
     failed: 'Something went wrong inside the program; what was kept before is kept.',
     portTaken: 'Another program uses that port. Choose another, or leave --port away.',
-    usage: 'Usage: npm start -- [--folder FOLDER] [--port PORT] [--no-open]',
+    usage: 'Usage: npm start -- [--folder FOLDER] [--port PORT] [--no-open] [--phone-on ADDRESS]',
     notBuilt: 'The window is not built. Run npm start, which builds it.',
   },
   shell: {

@@ -9,6 +9,10 @@ const inFlightLimitBytes = 2 * fileLimitBytes
 
 export type Body = { readonly ok: true; readonly bytes: Uint8Array } | { readonly ok: false; readonly why: 'no length' | 'too large' | 'busy' | 'broken off' }
 
+/** A sender this slow is not a network, it is somebody holding the line: bytes a second, once a while has gone by. */
+const leastBytesPerSecond = 2_000
+const graceMs = 15_000
+
 /** Reads bodies of a declared length, never more than declared, and never more in all than memory is set aside for. */
 export class BodyReader {
   #inFlight = 0
@@ -32,6 +36,11 @@ export class BodyReader {
 const collect = async (request: IncomingMessage, length: number): Promise<Body> => {
   const chunks: Uint8Array[] = []
   let count = 0
+  const begun = Date.now()
+  const watch = setInterval(() => {
+    const goneMs = Date.now() - begun
+    if (goneMs > graceMs && count < (goneMs / 1_000) * leastBytesPerSecond) request.destroy()
+  }, 5_000)
   try {
     for await (const chunk of request as AsyncIterable<Uint8Array>) {
       count += chunk.byteLength
@@ -40,6 +49,8 @@ const collect = async (request: IncomingMessage, length: number): Promise<Body> 
     }
   } catch {
     return { ok: false, why: 'broken off' }
+  } finally {
+    clearInterval(watch)
   }
   return count === length ? { ok: true, bytes: Buffer.concat(chunks, count) } : { ok: false, why: 'broken off' }
 }

@@ -1,0 +1,132 @@
+import type { IncomingMessage, ServerResponse } from 'node:http'
+import type { z } from 'zod'
+import { inputHeader } from '../../shared-logic/contract/input-header'
+import { Refusal } from '../../shared-logic/contract/refusal'
+import { pairRequestSchema, phonePhotographSchema } from '../../shared-logic/phone/phone-door'
+import { en } from '../../shared-logic/words/en'
+import { fileLimitBytes, type Body } from '../serving/body'
+import { fileHeaders } from '../serving/served'
+import { checkTitles } from './check-titles'
+import { PhoneRefusal, send, sendJson, sendRefusal, turnAway } from './replies'
+import type { Room } from './room'
+import { takePicture } from './take-picture'
+
+/** A pairing secret and a phone's name. */
+const pairLimitBytes = 4_000
+
+type Answer = (room: Room, request: IncomingMessage, response: ServerResponse) => Promise<void>
+
+const jsonOf = (text: string): unknown => {
+  try {
+    return JSON.parse(text)
+  } catch {
+    return turnAway(400, 'door.not-json')
+  }
+}
+
+const parsed = <Schema extends z.ZodType>(schema: Schema, value: unknown): z.output<Schema> => {
+  const read = schema.safeParse(value)
+  return read.success ? read.data : turnAway(400, 'door.not-json')
+}
+
+const bodyStatus: Readonly<Record<Extract<Body, { ok: false }>['why'], readonly [number, string]>> = {
+  'no length': [411, 'door.no-length'],
+  'too large': [413, 'door.too-large'],
+  busy: [503, 'door.busy'],
+  'broken off': [400, 'door.broken-off'],
+}
+
+const bodyOf = async ({ bodies }: Room, request: IncomingMessage, limitBytes: number): Promise<Uint8Array> => {
+  const body = await bodies.read(request, limitBytes)
+  if (body.ok) return body.bytes
+  const [status, code] = bodyStatus[body.why]
+  return turnAway(status, code, { limit: limitBytes / 1_000_000 })
+}
+
+const needType = (request: IncomingMessage, type: string): void => {
+  if ((request.headers['content-type'] ?? '').split(';')[0]?.trim() !== type) turnAway(415, 'door.not-json')
+}
+
+const pair: Answer = async (room, request, response) => {
+  needType(request, 'application/json')
+  const { secret, phoneName } = parsed(pairRequestSchema, jsonOf(Buffer.from(await bodyOf(room, request, pairLimitBytes)).toString('utf8')))
+  const closesAt = new Date(room.closesAtMs).toISOString()
+  // The paired phone that opens its address again is still the paired phone.
+  if (room.pairing.knows(request, room.now())) return sendJson(request, response, 200, { closesAt })
+  const pairing = room.pairing.pair(secret, phoneName, room.now())
+  return pairing.ok ? sendJson(request, response, 200, { closesAt }, { 'Set-Cookie': pairing.cookie }) : turnAway(403, pairing.why)
+}
+
+const checks: Answer = async (room, request, response) => {
+  const survey = await room.desk['surveys.get']({ surveyId: room.surveyId })
+  sendJson(request, response, 200, { closesAt: new Date(room.closesAtMs).toISOString(), stations: checkTitles(survey, en) })
+}
+
+const arrived: Answer = async (room, request, response) => sendJson(request, response, 200, { pictureIds: room.arrivals.pictureIds })
+
+/** The header is read before the body: what cannot be taken is turned away before it is sent. */
+const photographs: Answer = async (room, request, response) => {
+  needType(request, 'application/octet-stream')
+  const header = request.headers[inputHeader]
+  const text = typeof header === 'string' ? header : ''
+  if (/%(?![0-9a-f]{2})/i.test(text)) turnAway(400, 'door.not-json')
+  const about = parsed(phonePhotographSchema, jsonOf(decoded(text)))
+  if (room.arrivals.isFull && room.arrivals.known(about.pictureId) === undefined) turnAway(429, 'phone.too-many')
+  const { alreadyThere, warnings } = await takePicture(room, about, await bodyOf(room, request, fileLimitBytes))
+  sendJson(request, response, 200, { pictureId: about.pictureId, alreadyThere, warnings })
+}
+
+const decoded = (text: string): string => {
+  try {
+    return decodeURIComponent(text)
+  } catch {
+    return turnAway(400, 'door.not-json')
+  }
+}
+
+/** Everything a phone may ask; all but pairing only by the paired one. */
+const routes: ReadonlyMap<string, { readonly method: 'GET' | 'POST'; readonly answer: Answer; readonly isForAll?: true }> = new Map([
+  ['/pair', { method: 'POST', answer: pair, isForAll: true }],
+  ['/checks', { method: 'GET', answer: checks }],
+  ['/arrived', { method: 'GET', answer: arrived }],
+  ['/photographs', { method: 'POST', answer: photographs }],
+])
+
+/** Another page of the phone's browser, or another name that leads here. */
+const refuseStranger = ({ origin }: Room, request: IncomingMessage): void => {
+  if (`${new URL(origin).protocol}//${request.headers.host ?? ''}` !== origin) turnAway(421, 'phone.not-our-address')
+  const site = request.headers['sec-fetch-site']
+  const isPage = request.method === 'GET' && request.headers['sec-fetch-mode'] === 'navigate'
+  if (site !== undefined && site !== 'same-origin' && site !== 'none' && !isPage) turnAway(403, 'door.stranger')
+  if (request.method === 'POST' && request.headers.origin !== origin) turnAway(403, 'door.stranger')
+}
+
+const servePage: Answer = async ({ pages }, request, response) => {
+  const path = request.url?.slice(1) ?? ''
+  const served = await pages(path)
+  if (!served) return turnAway(404, 'phone.nothing-here')
+  if (request.method !== 'GET' && request.method !== 'HEAD') return turnAway(405, 'phone.nothing-here')
+  return send(response, 200, fileHeaders(served), served.bytes, request.method === 'GET')
+}
+
+const answer: Answer = async (room, request, response) => {
+  refuseStranger(room, request)
+  if (room.isClosed()) turnAway(410, 'phone.closed')
+  const route = routes.get(request.url ?? '')
+  if (!route) return servePage(room, request, response)
+  if (route.method !== request.method) turnAway(405, 'phone.nothing-here')
+  if (route.isForAll !== true && !room.pairing.knows(request, room.now())) turnAway(401, 'phone.not-paired')
+  return route.answer(room, request, response)
+}
+
+/** Answers one request; whatever goes wrong is a refusal with its sentence, and a fault of ours is told to the terminal alone. */
+export const answerPhone = async (room: Room, request: IncomingMessage, response: ServerResponse): Promise<void> => {
+  try {
+    await answer(room, request, response)
+  } catch (error) {
+    if (error instanceof PhoneRefusal) return sendRefusal(request, response, error)
+    if (error instanceof Refusal) return sendRefusal(request, response, new PhoneRefusal(422, error.data))
+    room.onFault(error)
+    return sendRefusal(request, response, new PhoneRefusal(500, { code: 'program.fault' }))
+  }
+}

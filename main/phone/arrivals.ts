@@ -1,0 +1,43 @@
+/** More than a survey ever holds; past it the door takes nothing new. */
+const mostPictures = 5_000
+
+/**
+ * Pictures by the phone's own names for them: one that is sent again is answered as before and never kept twice, and one
+ * that comes twice at once is worked on once. What was refused is forgotten, so that it can be sent again.
+ */
+export class Arrivals<Outcome> {
+  readonly #kept = new Map<string, Outcome>()
+  readonly #underWay = new Map<string, Promise<Outcome>>()
+
+  get pictureIds(): string[] {
+    return [...this.#kept.keys()]
+  }
+
+  /** In the order they came. */
+  get outcomes(): Outcome[] {
+    return [...this.#kept.values()]
+  }
+
+  get isFull(): boolean {
+    return this.#kept.size + this.#underWay.size >= mostPictures
+  }
+
+  known(pictureId: string): Outcome | undefined {
+    return this.#kept.get(pictureId)
+  }
+
+  /** Rejects as `work` rejects. */
+  async take(pictureId: string, work: () => Promise<Outcome>): Promise<Outcome> {
+    const before = this.#kept.get(pictureId) ?? this.#underWay.get(pictureId)
+    if (before !== undefined) return before
+    const working = work()
+    this.#underWay.set(pictureId, working)
+    try {
+      const outcome = await working
+      this.#kept.set(pictureId, outcome)
+      return outcome
+    } finally {
+      this.#underWay.delete(pictureId)
+    }
+  }
+}

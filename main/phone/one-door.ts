@@ -1,0 +1,74 @@
+import { createServer } from 'node:http'
+import { createServer as createSecureServer } from 'node:https'
+import type { ParsedInputOf } from '../../shared-logic/contract/contract'
+import type { PhoneState } from '../../shared-logic/phone/phone-state'
+import { BodyReader } from '../serving/body'
+import { answerPhone } from './answer'
+import { Arrivals } from './arrivals'
+import { makeCertificate } from './certificate'
+import { boundLines, closing, listening } from './lines'
+import { inAddress, type NetworkAddress } from './network'
+import type { PageFiles } from './page-files'
+import { PairingDesk } from './pairing'
+import type { Room, Taken } from './room'
+
+/** A door that stands open for one survey. */
+export interface OneDoor {
+  readonly surveyId: string
+  readonly state: () => PhoneState
+  /** Nothing is answered any more from here on; resolves when the last line is cut. */
+  readonly close: () => Promise<void>
+}
+
+export interface Surroundings extends Pick<Room, 'desk' | 'now' | 'onFault'> {
+  readonly pages: PageFiles
+}
+
+const iso = (ms: number): string => new Date(ms).toISOString()
+
+const stateOf = (room: Room, isSecure: boolean, fingerprint: string | undefined, others: readonly NetworkAddress[]): PhoneState => {
+  const { secret, phone } = room.pairing
+  return {
+    surveyId: room.surveyId, address: `${room.origin}/`, isSecure, otherAddresses: [...others], closesAt: iso(room.closesAtMs),
+    ...(secret !== undefined && { pairingAddress: `${room.origin}/#${secret}` }),
+    ...(fingerprint !== undefined && { certificateFingerprint: fingerprint }),
+    ...(phone && { phone: { name: phone.name, pairedAt: iso(phone.pairedAtMs), lastHeardAt: iso(phone.lastHeardAtMs) } }),
+    arrived: room.arrivals.outcomes.map(({ photographId, atMs }) => ({ photographId, at: iso(atMs) })),
+  }
+}
+
+/** Opens a door at `address`; `onTimeUp` is told when its time is over. Rejects where the address or a port cannot be had. */
+export const openOneDoor = async (
+  { surveyId, minutes, isSecure }: ParsedInputOf<'phone.open'>,
+  address: string,
+  others: readonly NetworkAddress[],
+  { pages, ...around }: Surroundings,
+  onTimeUp: () => void,
+): Promise<OneDoor> => {
+  const lastsMs = minutes * 60_000
+  const certificate = isSecure ? await makeCertificate(address, around.now()) : undefined
+  const limits = { maxHeaderSize: 16_384, connectionsCheckingInterval: 2_000 }
+  const server = certificate ? createSecureServer({ key: certificate.key, cert: certificate.cert, ...limits }) : createServer(limits)
+  boundLines(server)
+  const port = await listening(server, address)
+  const closesAtMs = around.now() + lastsMs
+  let wasClosed = false
+  const room: Room = {
+    ...around, surveyId, pages, isClosed: () => wasClosed || around.now() >= closesAtMs, origin: `${isSecure ? 'https' : 'http'}://${inAddress(address)}:${port}`, closesAtMs,
+    pairing: new PairingDesk(port, isSecure, minutes * 60), bodies: new BodyReader(), arrivals: new Arrivals<Taken>(),
+  }
+  server.on('request', (request, response) => void answerPhone(room, request, response))
+  // A broken line is the network's doing; after the door stands, none of them is ours to report.
+  server.on('error', around.onFault)
+  const timer = setTimeout(onTimeUp, lastsMs)
+  timer.unref()
+  return {
+    surveyId,
+    state: () => stateOf(room, isSecure, certificate?.fingerprint, others),
+    close: () => {
+      wasClosed = true
+      clearTimeout(timer)
+      return closing(server)
+    },
+  }
+}

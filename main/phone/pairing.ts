@@ -1,0 +1,63 @@
+import type { IncomingMessage } from 'node:http'
+import { cookieOf, newSecret, same } from '../serving/secrets'
+
+/** A guess is 1 in 2^256; ten wrong ones are somebody trying, and the code is withdrawn. */
+const mostWrong = 10
+
+export interface PairedPhone {
+  readonly name: string
+  readonly pairedAtMs: number
+  lastHeardAtMs: number
+}
+
+export type Pairing = { readonly ok: true; readonly cookie: string } | { readonly ok: false; readonly why: 'phone.wrong-secret' | 'phone.used-secret' | 'phone.withdrawn' }
+
+/** Control characters, and the marks that turn the direction of writing. */
+// oxlint-disable-next-line no-control-regex -- these are the characters to be removed
+const unprintable = /[\u0000-\u001f\u007f-\u009f\u200e\u200f\u202a-\u202e\u2066-\u2069]/g
+
+/**
+ * One phone, let in once. The secret stands in the QR code alone; it is traded for a cookie, and a second phone that
+ * comes with it is turned away. A cookie knows no port, so its name carries ours.
+ */
+export class PairingDesk {
+  readonly #secret = newSecret()
+  readonly #session = newSecret()
+  readonly #cookieName: string
+  readonly #cookieRest: string
+  #wrong = 0
+  #phone: PairedPhone | undefined
+
+  constructor(port: number, isSecure: boolean, lastsSeconds: number) {
+    this.#cookieName = `bunkwright-phone-${port}`
+    this.#cookieRest = `; Path=/; Max-Age=${lastsSeconds}; HttpOnly; SameSite=Strict${isSecure ? '; Secure' : ''}`
+  }
+
+  /** For the QR code; undefined once it is used or withdrawn. */
+  get secret(): string | undefined {
+    return this.#phone === undefined && this.#wrong < mostWrong ? this.#secret : undefined
+  }
+
+  get phone(): PairedPhone | undefined {
+    return this.#phone
+  }
+
+  /** Whether the caller is the paired phone. Its coming is noted. */
+  knows(request: IncomingMessage, nowMs: number): boolean {
+    const cookie = cookieOf(request.headers.cookie, this.#cookieName)
+    if (this.#phone === undefined || cookie === undefined || !same(cookie, this.#session)) return false
+    this.#phone.lastHeardAtMs = nowMs
+    return true
+  }
+
+  pair(given: string, phoneName: string, nowMs: number): Pairing {
+    if (this.#wrong >= mostWrong) return { ok: false, why: 'phone.withdrawn' }
+    if (!same(given, this.#secret)) {
+      this.#wrong += 1
+      return { ok: false, why: 'phone.wrong-secret' }
+    }
+    if (this.#phone !== undefined) return { ok: false, why: 'phone.used-secret' }
+    this.#phone = { name: phoneName.replaceAll(unprintable, '').trim(), pairedAtMs: nowMs, lastHeardAtMs: nowMs }
+    return { ok: true, cookie: `${this.#cookieName}=${this.#session}${this.#cookieRest}` }
+  }
+}

@@ -1,0 +1,72 @@
+import { networkInterfaces } from 'node:os'
+import type { Desk } from '../../shared-logic/contract/contract'
+import { refuse } from '../../shared-logic/contract/refusal'
+import type { PhoneDoor } from '../desk/phone'
+import { networkAddresses, type NetworkAddress } from './network'
+import { openOneDoor, type OneDoor } from './one-door'
+import { openPageFiles } from './page-files'
+
+export interface PhoneDoorOptions {
+  /** The built window, in which the phone's page lies. */
+  readonly rendererFolder: string
+  readonly now: () => number
+  readonly onFault: (fault: unknown) => void
+  /** The address to stand at, where the person who started the program chose it. */
+  readonly standsAt?: string | undefined
+}
+
+const faultCode = (fault: unknown): string => (fault instanceof Error && 'code' in fault ? String(fault.code) : '')
+
+/** The address wanted, the one chosen at the start, or the likeliest. */
+const chooseAddress = (wanted: string | undefined, standsAt: string | undefined, known: readonly NetworkAddress[]): string => {
+  if (standsAt !== undefined) return standsAt
+  if (wanted !== undefined) return known.find(({ address }) => address === wanted)?.address ?? refuse('phone.no-such-address', { address: wanted }, 'address')
+  return known[0]?.address ?? refuse('phone.no-network')
+}
+
+/** Opens doors for phones on the local network, one at a time: a second one closes the first. */
+export const makePhoneDoor = ({ rendererFolder, now, onFault, standsAt }: PhoneDoorOptions) => (desk: () => Desk): PhoneDoor => {
+  const pages = openPageFiles(rendererFolder)
+  let open: OneDoor | undefined
+  /** One after the other, so that two clicks never leave two doors. */
+  let before: Promise<unknown> = Promise.resolve()
+  const inTurn = <Result>(work: () => Promise<Result>): Promise<Result> => {
+    const mine = before.then(work, work)
+    before = mine.catch(() => undefined)
+    return mine
+  }
+  /** Lines being cut: nobody but the program's end waits for them. */
+  const ending = new Set<Promise<void>>()
+  const shut = (door: OneDoor | undefined): void => {
+    if (door === undefined || open !== door) return
+    open = undefined
+    const end = door.close().catch(onFault).finally(() => ending.delete(end))
+    ending.add(end)
+  }
+  return {
+    open: (wanted) =>
+      inTurn(async () => {
+        shut(open)
+        const known = networkAddresses(networkInterfaces())
+        const address = chooseAddress(wanted.address, standsAt, known)
+        try {
+          const door = await openOneDoor(wanted, address, known.filter((each) => each.address !== address), { desk: desk(), now, onFault, pages }, () => shut(door))
+          open = door
+          return door.state()
+        } catch (fault) {
+          if (['EADDRNOTAVAIL', 'EACCES', 'EADDRINUSE', 'EINVAL', 'ENOTFOUND'].includes(faultCode(fault))) return refuse('phone.cannot-listen', { address })
+          throw fault
+        }
+      }),
+    state: (surveyId) => (open?.surveyId === surveyId ? open.state() : undefined),
+    close: (surveyId) =>
+      inTurn(async () => {
+        if (open?.surveyId === surveyId) shut(open)
+      }),
+    closeAll: () =>
+      inTurn(async () => {
+        shut(open)
+        await Promise.all(ending)
+      }),
+  }
+}

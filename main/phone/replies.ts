@@ -1,0 +1,41 @@
+import type { IncomingMessage, ServerResponse } from 'node:http'
+import type { RefusalData } from '../../shared-logic/contract/refusal'
+import { en } from '../../shared-logic/words/en'
+import { sayRefusal } from '../../shared-logic/words/say-refusal'
+import { safeHeaders } from '../serving/headers'
+
+/** A refusal on its way to the phone; thrown anywhere on the way in. */
+export class PhoneRefusal extends Error {
+  override readonly name = 'PhoneRefusal'
+  constructor(readonly status: number, readonly refusal: RefusalData) {
+    super(refusal.code)
+  }
+}
+
+export const turnAway = (status: number, code: string, values?: RefusalData['values']): never => {
+  throw new PhoneRefusal(status, { code, ...(values && { values }) })
+}
+
+const readAwayMs = 5_000
+
+/** What is still being sent is read away for a while, so that the answer is heard, and then the line is cut. */
+const letGo = (request: IncomingMessage): void => {
+  if (request.complete) return
+  request.resume()
+  setTimeout(() => request.destroy(), readAwayMs).unref()
+}
+
+export const send = (response: ServerResponse, status: number, headers: Readonly<Record<string, string>>, body: string | Uint8Array, withBody: boolean): void => {
+  if (response.headersSent || response.destroyed) return
+  response.writeHead(status, { ...safeHeaders, 'Content-Length': String(Buffer.byteLength(body)), ...headers })
+  response.end(withBody ? body : undefined)
+}
+
+export const sendJson = (request: IncomingMessage, response: ServerResponse, status: number, value: unknown, headers: Readonly<Record<string, string>> = {}): void => {
+  const hangUp = status >= 400 || !request.complete
+  send(response, status, { 'Content-Type': 'application/json; charset=utf-8', 'Cache-Control': 'no-store', ...headers, ...(hangUp && { Connection: 'close' }) }, JSON.stringify(value), request.method !== 'HEAD')
+  letGo(request)
+}
+
+export const sendRefusal = (request: IncomingMessage, response: ServerResponse, { status, refusal }: PhoneRefusal): void =>
+  sendJson(request, response, status, { refusal, sentence: sayRefusal(en, refusal) })

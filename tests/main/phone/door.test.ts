@@ -1,0 +1,193 @@
+import { createHash, X509Certificate } from 'node:crypto'
+import { connect as connectSecurely } from 'node:tls'
+import { networkInterfaces } from 'node:os'
+import { afterAll, beforeAll, beforeEach, describe, expect, it } from 'vitest'
+import { networkAddresses } from '../../../main/phone/network'
+import { checksReplySchema } from '../../../shared-logic/phone/phone-door'
+import { phoneStateSchema } from '../../../shared-logic/phone/phone-state'
+import { photograph } from '../host/running-host'
+import { pictureId, runDoor, type Door, type RunningDoor } from './running-door'
+
+let nowMs = Date.now()
+let at: RunningDoor
+let door: Door
+beforeAll(async () => {
+  at = await runDoor(() => nowMs)
+})
+afterAll(() => at.stop())
+beforeEach(async () => {
+  door = await at.openDoor()
+})
+
+const refusalOf = async (response: Response): Promise<{ readonly status: number; readonly code: string; readonly sentence: string }> => {
+  const { refusal, sentence } = (await response.json()) as { refusal: { code: string }; sentence: string }
+  return { status: response.status, code: refusal.code, sentence }
+}
+
+describe('pairing', () => {
+  it('is by a secret of 256 bits behind the #, which no request carries', () => {
+    expect(phoneStateSchema.parse(door.state)).toEqual(door.state)
+    const address = new URL(door.state.pairingAddress ?? '')
+    expect(Buffer.from(address.hash.slice(1), 'base64url')).toHaveLength(32)
+    expect(address.search).toBe('')
+    expect(door.state.address).not.toContain(door.secret)
+  })
+
+  it('gives a cookie that scripts and other sites do not see', async () => {
+    const paired = await door.pair(door.secret)
+    expect(paired.status).toBe(200)
+    expect(paired.headers.get('set-cookie')).toMatch(new RegExp(`^bunkwright-phone-${door.port}=[\\w-]{43}; Path=/; Max-Age=3600; HttpOnly; SameSite=Strict$`))
+  })
+
+  it('shows the surveyor which phone, and the code no more', async () => {
+    await door.enter()
+    const { door: now } = await at.opened.desk['phone.state']({ surveyId: at.surveyId })
+    expect(now?.phone?.name).toBe('A phone')
+    expect(now?.pairingAddress).toBeUndefined()
+  })
+
+  it('turns a second phone away that comes with the used code, and lets the paired one open its address again', async () => {
+    const cookie = await door.enter()
+    expect(await refusalOf(await door.pair(door.secret))).toMatchObject({ status: 403, code: 'phone.used-secret', sentence: expect.stringContaining('Another phone') })
+    expect((await door.pair(door.secret, { cookie })).status).toBe(200)
+  })
+
+  it('withdraws the code after ten wrong ones', async () => {
+    for (let guess = 0; guess < 10; guess += 1) expect(await refusalOf(await door.pair(`wrong-${guess}`))).toMatchObject({ status: 403, code: 'phone.wrong-secret' })
+    expect(await refusalOf(await door.pair(door.secret))).toMatchObject({ status: 403, code: 'phone.withdrawn' })
+    expect((await at.opened.desk['phone.state']({ surveyId: at.surveyId })).door?.pairingAddress).toBeUndefined()
+  })
+})
+
+describe('a paired phone', () => {
+  it('reads the titles of the checks in walking order and which are open, and nothing else of the survey', async () => {
+    const cookie = await door.enter()
+    const text = await (await door.ask('checks', { headers: { cookie } })).text()
+    const { stations } = checksReplySchema.parse(JSON.parse(text))
+    expect(stations[0]?.title).toBe('Papers and plates')
+    expect(stations.flatMap(({ checks }) => checks).length).toBeGreaterThan(50)
+    const { rig } = await at.opened.desk['surveys.get']({ surveyId: at.surveyId })
+    expect(text).not.toContain(rig.name)
+    const keys = new Set(Array.from(text.matchAll(/"(\w+)":/g), ([, key]) => key))
+    expect(keys).toEqual(new Set(['checkId', 'checks', 'closesAt', 'isOpen', 'place', 'position', 'stations', 'title']))
+  })
+
+  it('hands over a picture to a check, kept to the byte, and told to the surveyor', async () => {
+    const cookie = await door.enter()
+    const bytes = await photograph(1)
+    const { stations } = checksReplySchema.parse(await (await door.ask('checks', { headers: { cookie } })).json())
+    const [check] = stations[0]?.checks ?? []
+    const sent = await door.send(cookie, pictureId(1), bytes, { about: { checkId: check?.checkId, position: check?.position } })
+    expect(await sent.json()).toMatchObject({ pictureId: pictureId(1), alreadyThere: false })
+    const kept = (await at.kept()).find(({ sha256 }) => sha256 === createHash('sha256').update(bytes).digest('hex'))
+    expect(kept).toMatchObject({ source: 'phone', checkId: check?.checkId, position: check?.position, byteCount: bytes.byteLength })
+    const { door: now } = await at.opened.desk['phone.state']({ surveyId: at.surveyId })
+    expect(now?.arrived.map(({ photographId }) => photographId)).toEqual([kept?.id])
+    expect(await (await door.ask('arrived', { headers: { cookie } })).json()).toEqual({ pictureIds: [pictureId(1)] })
+  })
+
+  it('sends a picture again under its name and it is kept once, however it was sent', async () => {
+    const cookie = await door.enter()
+    const before = (await at.kept()).length
+    const bytes = await photograph(2)
+    const atOnce = await Promise.all([1, 2, 3].map(() => door.send(cookie, pictureId(2), bytes)))
+    expect(atOnce.map(({ status }) => status)).toEqual([200, 200, 200])
+    const again = await door.send(cookie, pictureId(2), bytes)
+    expect(await again.json()).toMatchObject({ alreadyThere: false })
+    // Under another name the same bytes are the same photograph.
+    expect(await (await door.send(cookie, pictureId(3), bytes)).json()).toMatchObject({ alreadyThere: true })
+    expect((await at.kept()).length).toBe(before + 1)
+  })
+
+  it('is told in a sentence what cannot be taken, and may send it again', async () => {
+    const cookie = await door.enter()
+    const before = (await at.kept()).length
+    const notOne = await refusalOf(await door.send(cookie, pictureId(4), Buffer.from('this is no picture')))
+    expect(notOne).toMatchObject({ status: 422, code: 'photograph.not-a-photograph', sentence: expect.stringContaining('not a photograph') })
+    expect(await refusalOf(await door.send(cookie, pictureId(5), await photograph(5), { about: { checkId: 'hubs.no-such', position: 'rig' } }))).toMatchObject({ status: 422, code: 'answer.not-asked' })
+    expect((await at.kept()).length).toBe(before)
+    expect((await door.send(cookie, pictureId(4), await photograph(4))).status).toBe(200)
+  })
+
+  it('whose upload breaks off leaves nothing half-kept', async () => {
+    const cookie = await door.enter()
+    const before = (await at.kept()).length
+    const half = `POST /photographs HTTP/1.1\r\nHost: 127.0.0.1:${door.port}\r\nOrigin: ${door.origin}\r\nCookie: ${cookie}\r\nContent-Type: application/octet-stream\r\nContent-Length: 100000\r\nx-bunkwright-input: ${encodeURIComponent(JSON.stringify({ pictureId: pictureId(6), fileName: 'a.jpg' }))}\r\n\r\n`
+    await door.raw(Buffer.concat([Buffer.from(half), (await photograph(6)).subarray(0, 300)]), 300)
+    expect((await at.kept()).length).toBe(before)
+    expect(await at.halves()).toEqual([])
+    expect(await (await door.ask('arrived', { headers: { cookie } })).json()).toEqual({ pictureIds: [] })
+    expect((await door.send(cookie, pictureId(6), await photograph(6))).status).toBe(200)
+  })
+
+  it('names its picture as it likes, and no part of a path comes in', async () => {
+    const cookie = await door.enter()
+    expect((await door.send(cookie, pictureId(7), await photograph(7), { about: { fileName: '../../..\\x\u202Egpj.jpg' } })).status).toBe(200)
+    expect((await at.kept()).at(-1)?.fileName).toBe('xgpj.jpg')
+  })
+})
+
+describe('the door closes', () => {
+  const isRefused = async (ended: Door, cookie: string): Promise<boolean> => ended.ask('checks', { headers: { cookie } }).then(({ status }) => status === 410, () => true)
+
+  it('by the button', async () => {
+    const cookie = await door.enter()
+    await at.opened.desk['phone.close']({ surveyId: at.surveyId })
+    expect(await isRefused(door, cookie)).toBe(true)
+    expect((await at.opened.desk['phone.state']({ surveyId: at.surveyId })).door).toBeUndefined()
+  })
+
+  it('when its time is up', async () => {
+    const cookie = await door.enter()
+    nowMs += 61 * 60_000
+    expect(await refusalOf(await door.ask('checks', { headers: { cookie } }))).toMatchObject({ status: 410, code: 'phone.closed' })
+    expect(await refusalOf(await door.send(cookie, pictureId(8), await photograph(8)))).toMatchObject({ status: 410 })
+  })
+
+  it('at the survey’s end', async () => {
+    const surveyId = await at.newSurvey()
+    const other = await at.openDoor({ surveyId })
+    const cookie = await other.enter()
+    await at.opened.desk['surveys.discard']({ surveyId })
+    expect(await isRefused(other, cookie)).toBe(true)
+    await expect(at.opened.desk['phone.open']({ surveyId, minutes: 60, isSecure: false })).rejects.toMatchObject({ data: { code: 'survey.not-found' } })
+  })
+
+  it('when another one is opened', async () => {
+    const cookie = await door.enter()
+    const next = await at.openDoor()
+    expect(await isRefused(door, cookie)).toBe(true)
+    expect(next.secret).not.toBe(door.secret)
+    expect((await next.ask('checks', { headers: { cookie } })).status).toBe(401)
+  })
+})
+
+it('over HTTPS shows the certificate whose fingerprint the surveyor reads, for that address alone', async () => {
+  const secure = await at.openDoor({ isSecure: true })
+  expect(secure.state.address).toMatch(/^https:/)
+  const cert = await new Promise<X509Certificate>((resolve, reject) => {
+    const socket = connectSecurely({ port: secure.port, host: '127.0.0.1', rejectUnauthorized: false }, () => {
+      const shown = socket.getPeerX509Certificate()
+      socket.destroy()
+      if (shown) resolve(shown)
+      else reject(new Error('no certificate'))
+    })
+    socket.on('error', reject)
+  })
+  expect(cert.fingerprint256).toBe(secure.state.certificateFingerprint)
+  expect(cert.checkIP('127.0.0.1')).toBe('127.0.0.1')
+  expect(cert.checkIP('192.168.1.1')).toBeUndefined()
+})
+
+describe('which network', () => {
+  const of = (address: string, internal = false) => ({ address, internal, family: address.includes(':') ? 'IPv6' : 'IPv4', netmask: '', mac: '', cidr: null }) as ReturnType<typeof networkInterfaces>[string] extends (infer Info)[] | undefined ? Info : never
+  it('private addresses go first; loopback and link-local reach no phone', () => {
+    expect(networkAddresses({ lo: [of('127.0.0.1', true)], vpn: [of('100.64.0.3')], usb: [of('169.254.7.7')], cable: [of('10.0.0.5'), of('fe80::1')], wireless: [of('192.168.1.20'), of('fd12:3456::7')] }).map(({ address }) => address))
+      .toEqual(['192.168.1.20', '10.0.0.5', 'fd12:3456::7', '100.64.0.3'])
+  })
+  it('an address that is not this machine’s is refused by name', async () => {
+    const { makePhoneDoor } = await import('../../../main/phone/phone-door')
+    const away = makePhoneDoor({ rendererFolder: at.folder, now: Date.now, onFault: () => undefined })(() => at.opened.desk)
+    await expect(away.open({ surveyId: at.surveyId, minutes: 5, isSecure: false, address: '192.168.255.254' })).rejects.toMatchObject({ data: { code: 'phone.no-such-address' } })
+  })
+})
