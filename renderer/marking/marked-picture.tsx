@@ -4,10 +4,9 @@ import { sayMarks } from '../../shared-logic/marking/say-marks'
 import { turnedSize } from '../../shared-logic/marking/turned'
 import type { Photograph } from '../../shared-logic/survey/records'
 import { classNames } from '../parts/class-names'
-import { useUnits } from '../parts/use-settings'
-import { useWords } from '../parts/use-words'
 import style from './marked-picture.module.css'
 import { MarksOver } from './marks-over'
+import { useReader } from './use-reader'
 
 interface MarkedPictureProps {
   readonly photograph: Pick<Photograph, 'sha256' | 'widthPx' | 'heightPx' | 'quarterTurns' | 'marks'>
@@ -24,11 +23,10 @@ interface MarkedPictureProps {
 
 /** A photograph as the surveyor left it: turned as it was turned, its layer of marks over it. The file is the untouched preview. */
 export const MarkedPicture = ({ photograph, size, alt, fit = 'cover', className, style: box }: MarkedPictureProps) => {
-  const words = useWords()
-  const units = useUnits()
+  const reader = useReader()
   const { sha256, quarterTurns, marks } = photograph
   const { widthPx, heightPx } = turnedSize(photograph, quarterTurns)
-  const said = alt === '' ? '' : [alt, sayMarks(marks, { words, units })].filter((part) => part !== '').join('; ')
+  const said = alt === '' ? '' : [alt, sayMarks(marks, reader)].filter((part) => part !== '').join('; ')
   return (
     <span className={classNames(style.box, className)} style={{ aspectRatio: `${widthPx} / ${heightPx}`, ...box }} data-fit={fit}>
       <img src={photographAddress(sha256, size)} alt={said} className={style.picture} data-turns={quarterTurns} loading={size === 'small' ? 'lazy' : 'eager'} draggable={false} />

@@ -1,4 +1,5 @@
 import { workingEdgePx } from '../../shared-logic/measuring/pixels'
+import { distanceToEdge } from '../../shared-logic/measuring/polygon'
 import type { PictureSize } from '../../shared-logic/measuring/picture-size'
 import type { MeasurementGiven } from '../../shared-logic/measuring/area'
 import type { Measurement, Outline, PixelPoint, Scale, Stroke } from '../../shared-logic/measuring/measurement'
@@ -99,20 +100,12 @@ export const wantedOf = (board: Board, size: PictureSize): { readonly wanted: Wa
   return { wanted: { given, isScaled: typeof scale !== 'string' && !isFaceBegun }, waits }
 }
 
-const clamp = (value: number, most: number): number => Math.min(most, Math.max(0, value))
-
 export const withPoints = (board: Board, list: PointList, points: readonly PixelPoint[]): Board => ({ ...board, points: { ...board.points, [list]: points } })
 
 /** Adds a point at the end, or between two where it was put on their edge; as it was where the list is full. */
 export const withPointAdded = (board: Board, list: PointList, point: PixelPoint, after = board.points[list].length - 1): Board => {
   const points = board.points[list]
   return points.length >= mostPoints[list] ? board : withPoints(board, list, points.toSpliced(after + 1, 0, point))
-}
-
-const distanceToEdge = ([x, y]: PixelPoint, [x1, y1]: PixelPoint, [x2, y2]: PixelPoint): number => {
-  const square = (x2 - x1) ** 2 + (y2 - y1) ** 2
-  const along = square === 0 ? 0 : clamp(((x - x1) * (x2 - x1) + (y - y1) * (y2 - y1)) / square, 1)
-  return Math.hypot(x - x1 - along * (x2 - x1), y - y1 - along * (y2 - y1))
 }
 
 /** After which point of the closed outline a new one belongs: on the edge it was put on, else at the end. */

@@ -9,6 +9,7 @@ import { ConfirmDialog } from '../parts/dialog'
 import { Sheet } from '../parts/sheet'
 import { useUnits } from '../parts/use-settings'
 import { useWords } from '../parts/use-words'
+import bench from '../picture-board/bench.module.css'
 import { begun, type History } from '../picture-board/history'
 import { boardOf, emptyBoard, type Board } from './board'
 import layout from './measuring.module.css'
@@ -65,10 +66,10 @@ export const MeasuringBoard = ({ photographs, measurement, onFiles, news, gradeO
   return (
     <Sheet
       title={said.title} onClose={leave}
-      actions={<><p className={layout.foot}>{measured && say(said.result.areaWithin, { area: quantity('area', measured.result.areaM2), uncertainty: quantity('area', measured.result.uncertaintyM2) }, units)}</p><Button onPress={leave}>{said.cancel}</Button><Button kind="primary" isDisabled={measured === undefined} onPress={() => { if (measured) onKeep(measured) }}>{said.keep}</Button></>}
+      actions={<><p className={bench.foot}>{measured && say(said.result.areaWithin, { area: quantity('area', measured.result.areaM2), uncertainty: quantity('area', measured.result.uncertaintyM2) }, units)}</p><Button onPress={leave}>{said.cancel}</Button><Button kind="primary" isDisabled={measured === undefined} onPress={() => { if (measured) onKeep(measured) }}>{said.keep}</Button></>}
     >
       {photograph === undefined
-        ? <div className={layout.left}><p>{said.none}</p>{strip}</div>
+        ? <div className={bench.left}><p>{said.none}</p>{strip}</div>
         : <Workbench key={sha256} picture={{ ...photograph, src: photographAddress(sha256, 'large') }} history={history} onHistory={change} onMeasured={setMeasured} gradeOf={gradeOf} engine={engine} above={strip} />}
       <ConfirmDialog title={said.discardTitle} isOpen={isLeaving} confirmLabel={said.discard} cancelLabel={said.stay} onConfirm={onClose} onCancel={() => setLeaving(false)}>
         <p>{said.discardText}</p>

@@ -8,6 +8,7 @@ import { sayRefusal } from '../../shared-logic/words/say-refusal'
 import { Button } from '../parts/button'
 import { useUnits } from '../parts/use-settings'
 import { useWords } from '../parts/use-words'
+import bench from '../picture-board/bench.module.css'
 import type { Waiting } from './board'
 import style from './panel.module.css'
 import type { Computed } from './use-computing'
@@ -35,8 +36,8 @@ export const Result = ({ computed, waits, isByLength, gradeOf }: ResultProps) =>
       {state === 'looking' && <div className={style.working}><label>{said.looking}<progress /></label><Button onPress={computed.stop}>{said.stop}</Button></div>}
       {state === 'stopped' && <div className={style.working}><p>{said.stopped}</p><Button onPress={computed.restart}>{said.goOn}</Button></div>}
       {state === 'broken' && <div className={style.working} role="alert"><p>{words.screens.measuring.broken}</p><Button onPress={computed.restart}>{words.screens.measuring.again}</Button></div>}
-      {refusal !== undefined && <p role="alert" className={style.refused}>{sayRefusal(words, refusal)}</p>}
-      {waits !== undefined && refusal === undefined && <p className={style.soft}>{said.waits[waits]}</p>}
+      {refusal !== undefined && <p role="alert" className={bench.refused}>{sayRefusal(words, refusal)}</p>}
+      {waits !== undefined && refusal === undefined && <p className={bench.soft}>{said.waits[waits]}</p>}
       {result !== undefined && (
         <>
           <dl className={style.figures}>
@@ -46,8 +47,8 @@ export const Result = ({ computed, waits, isByLength, gradeOf }: ResultProps) =>
               <div><dt>{said.share}</dt><dd>{say(said.shareWithin, { share: formatQuantity('ratio', result.share, units), low: formatQuantity('ratio', result.shareLow ?? result.share, units), high: formatQuantity('ratio', result.shareHigh ?? result.share, units) }, units)}</dd></div>
             )}
           </dl>
-          <p className={style.soft}>{said.about}</p>
-          {isByLength && tilt && <p className={style.soft}>{say(said.tilt, { degrees: tilt.degrees, missing: `${Math.round(tilt.missingShare * 100)} %` }, units)}</p>}
+          <p className={bench.soft}>{said.about}</p>
+          {isByLength && tilt && <p className={bench.soft}>{say(said.tilt, { degrees: tilt.degrees, missing: `${Math.round(tilt.missingShare * 100)} %` }, units)}</p>}
           {gradeOf(result)}
         </>
       )}

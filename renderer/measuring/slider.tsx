@@ -1,4 +1,5 @@
 import { useId } from 'react'
+import bench from '../picture-board/bench.module.css'
 import style from './panel.module.css'
 
 interface SliderProps {
@@ -19,7 +20,7 @@ export const Slider = ({ label, value, min, max, step, says, hint, onChange }: S
     <div className={style.slider}>
       <div className={style.sliderHead}><label htmlFor={id}>{label}</label><span>{says}</span></div>
       <input id={id} type="range" value={value} min={min} max={max} step={step} aria-valuetext={says} onChange={(event) => onChange(Number(event.currentTarget.value))} />
-      {hint !== undefined && <p className={style.soft}>{hint}</p>}
+      {hint !== undefined && <p className={bench.soft}>{hint}</p>}
     </div>
   )
 }

@@ -3,6 +3,7 @@ import type { PixelPoint, Stroke } from '../../shared-logic/measuring/measuremen
 import { originalPxPerWorkingPx, type PictureSize } from '../../shared-logic/measuring/picture-size'
 import { Button } from '../parts/button'
 import { useWords } from '../parts/use-words'
+import bench from '../picture-board/bench.module.css'
 import { Handle } from '../picture-board/handle'
 import { Magnifier } from '../picture-board/magnifier'
 import { onPicture } from '../picture-board/on-picture'
@@ -11,10 +12,9 @@ import style from '../picture-board/stage.module.css'
 import { useCrosshair } from '../picture-board/use-crosshair'
 import { useTouches } from '../picture-board/use-touches'
 import { useView, type ViewControl } from '../picture-board/use-view'
-import { toFrame, toPicture } from '../picture-board/view'
+import { isNearPicture, toFrame, toPicture } from '../picture-board/view'
 import { ZoomButtons } from '../picture-board/zoom-buttons'
 import { mostPoints, mostStrokes, placeFor, withPointAdded, type Board, type PointList } from './board'
-import layout from './measuring.module.css'
 import { Overlay } from './overlay'
 import { usePoints, type Points } from './use-points'
 import { useStroke, type BrushTip } from './use-stroke'
@@ -33,8 +33,8 @@ interface StageProps {
   readonly onNoImage: () => void
 }
 
-/** A point put this near to an edge belongs on it; a tap this near beside the picture means its border. Px of the frame. */
-const reachPx = { edge: 9, border: 12 }
+/** A point put this near to an edge belongs on it; px of the frame. */
+const edgeReachPx = 9
 
 /** What a point put on the picture makes of the board, or a stroke. */
 const putOn = (board: Board, tool: Tool, point: PixelPoint, edgePx: number): Board => {
@@ -55,15 +55,14 @@ export const Stage = ({ src, size, board, outline, tool, onPut, onImage, onNoIma
   const { view } = viewed
   const tip = 'paints' in tool ? tool.tip : undefined
   const list = 'puts' in tool ? tool.puts : undefined
-  const put = (point: PixelPoint): void => onPut(putOn(board, tool, point, reachPx.edge / view.scale))
+  const put = (point: PixelPoint): void => onPut(putOn(board, tool, point, edgeReachPx / view.scale))
   const points = usePoints({ board, list, size, viewed, onPut, onRemoved: () => frame.current?.focus() })
   const crosshair = useCrosshair(size, viewed, put)
   const drawn = useStroke(tip, (stroke) => { if ('paints' in tool) onPut(painted(board, tool.paints, stroke)) })
   const at = (place: PixelPoint): PixelPoint => onPicture(toPicture(view, place), size)
   const tap = (place: PixelPoint): void => {
+    if (!isNearPicture(view, place, size)) return
     const point = at(place)
-    const [x, y] = toFrame(view, point)
-    if (Math.hypot(place[0] - x, place[1] - y) > reachPx.border) return
     crosshair.follow(point)
     put(point)
   }
@@ -77,7 +76,7 @@ export const Stage = ({ src, size, board, outline, tool, onPut, onImage, onNoIma
   })
   const isFull = list !== undefined && points.points.length >= mostPoints[list]
   return (
-    <div className={layout.board}>
+    <div className={bench.board}>
       {/* oxlint-disable jsx-a11y/no-noninteractive-tabindex, jsx-a11y/no-noninteractive-element-interactions -- a drawing surface of its own: what it takes is told beside it */}
       <div ref={frame} role="application" tabIndex={0} className={style.stage} data-moves={isFull} aria-label={said.stage} aria-describedby="measuring-help" onKeyDown={crosshair.strike} {...touches}>
         {/* oxlint-enable jsx-a11y/no-noninteractive-tabindex, jsx-a11y/no-noninteractive-element-interactions */}
@@ -89,7 +88,7 @@ export const Stage = ({ src, size, board, outline, tool, onPut, onImage, onNoIma
       <output className="visually-hidden">{points.news}</output>
       <output className="visually-hidden">{crosshair.news}</output>
       <Tools viewed={viewed} isPainting={tip !== undefined} isFull={isFull} onUse={crosshair.act} />
-      <p id="measuring-help" className={layout.help}>{said.stageHelp}</p>
+      <p id="measuring-help" className={bench.help}>{said.stageHelp}</p>
     </div>
   )
 }
@@ -108,9 +107,9 @@ const Handles = ({ points, viewed, list, onTap }: { readonly points: Points; rea
 const Tools = ({ viewed, isPainting, isFull, onUse }: { readonly viewed: ViewControl; readonly isPainting: boolean; readonly isFull: boolean; readonly onUse: () => void }) => {
   const said = useWords().screens.measuring
   return (
-    <div className={layout.tools}>
+    <div className={bench.under}>
       <Button isDisabled={isFull} onPress={onUse}>{isPainting ? said.dab : said.addPoint}</Button>
-      <span className={layout.gap} />
+      <span className={bench.gap} />
       <ZoomButtons viewed={viewed} />
     </div>
   )

@@ -1,11 +1,8 @@
-import type { UnitSystem } from '../../shared-logic/units/quantity'
-import { formatQuantity } from '../../shared-logic/units/convert'
-import { say } from '../../shared-logic/words/say'
 import { Button } from '../parts/button'
 import { ChoiceField } from '../parts/choice-field'
-import { QuantityField } from '../parts/quantity-field'
-import { useUnits } from '../parts/use-settings'
 import { useWords } from '../parts/use-words'
+import bench from '../picture-board/bench.module.css'
+import { KnownLengthField } from '../picture-board/known-length-field'
 import { mostStrokes, outlineWays, scaleKinds, withPoints, type Board } from './board'
 import style from './panel.module.css'
 import { Slider } from './slider'
@@ -16,14 +13,6 @@ interface StepProps {
   readonly onPut: (board: Board, gesture?: string) => void
 }
 
-/** Bounds of a known length, m: the measurement's own. */
-const lengthRange = { least: 0.001, most: 20 }
-
-const rangeProblem = (value: number | undefined, said: string, units: UnitSystem): string | undefined =>
-  value === undefined || (value >= lengthRange.least && value <= lengthRange.most)
-    ? undefined
-    : say(said, { least: formatQuantity('smallLength', lengthRange.least, units), most: formatQuantity('length', lengthRange.most, units) }, units)
-
 const ClearPoints = ({ board, onPut, list }: StepProps & { readonly list: 'length' | 'corners' | 'polygon' | 'face' }) => {
   const said = useWords().screens.measuring
   return board.points[list].length === 0 ? null : <Button kind="quiet" onPress={() => onPut(withPoints(board, list, []))}>{said.clear}</Button>
@@ -32,13 +21,9 @@ const ClearPoints = ({ board, onPut, list }: StepProps & { readonly list: 'lengt
 /** The known length, or the known rectangle with its sides. */
 export const ScaleStep = ({ board, onPut }: StepProps) => {
   const said = useWords().screens.measuring
-  const units = useUnits()
   const { scaleBy } = board
   const field = (label: string, key: 'lengthM' | 'widthM' | 'heightM') => (
-    <QuantityField
-      label={label} quantity="smallLength" value={board[key]} error={rangeProblem(board[key], said.scale.range, units)}
-      onChange={(value) => onPut({ ...board, [key]: value }, key)}
-    />
+    <KnownLengthField label={label} value={board[key]} onChange={(value) => onPut({ ...board, [key]: value }, key)} />
   )
   return (
     <>
@@ -67,7 +52,7 @@ const BrushFields = ({ board, onPut, tip, onTip, mostRadiusPx }: OutlineStepProp
       <ChoiceField label={said.stroke} value={tip.does} options={does.map((value) => ({ value, label: said.does[value] }))} onChange={(next) => onTip({ ...tip, does: next })} />
       <Slider label={said.size} value={tip.radiusPx} min={2} max={mostRadiusPx} step={1} says={`${Math.round(tip.radiusPx * 2)} px`} onChange={(radiusPx) => onTip({ ...tip, radiusPx })} />
       {count > 0 && <Button kind="quiet" onPress={() => onPut({ ...board, strokes: { ...board.strokes, [on]: [] } })}>{said.clearStrokes}</Button>}
-      {count >= mostStrokes && <p className={style.refused}>{said.strokesFull}</p>}
+      {count >= mostStrokes && <p className={bench.refused}>{said.strokesFull}</p>}
     </>
   )
 }
@@ -98,7 +83,7 @@ export const FaceStep = ({ board, onPut }: StepProps) => {
   return (
     <>
       <p className={style.tell}>{said.face.tell}</p>
-      {board.points.face.length === 0 && <p className={style.soft}>{said.face.none}</p>}
+      {board.points.face.length === 0 && <p className={bench.soft}>{said.face.none}</p>}
       <ClearPoints board={board} onPut={onPut} list="face" />
     </>
   )

@@ -2,10 +2,10 @@ import { useCallback, useEffect, useMemo, useState, type ReactNode } from 'react
 import type { MeasuredArea, Measurement } from '../../shared-logic/measuring/measurement'
 import type { PictureSize } from '../../shared-logic/measuring/picture-size'
 import { useWords } from '../parts/use-words'
+import layout from '../picture-board/bench.module.css'
 import { HistoryButtons } from '../picture-board/history-buttons'
 import { put, type History } from '../picture-board/history'
 import { wantedOf, type Board } from './board'
-import layout from './measuring.module.css'
 import style from './panel.module.css'
 import { Result } from './result'
 import { Stage, usualRadiusPx, type Tool } from './stage'
@@ -65,12 +65,12 @@ export const Workbench = ({ picture, history, onHistory, onMeasured, gradeOf, en
     onMeasured(wanted !== undefined && result !== undefined && waits === undefined ? { sha256, ...wanted.given, result } : undefined)
   }, [onMeasured, sha256, wanted, result, waits])
   return (
-    <div className={layout.work}>
+    <div className={layout.bench}>
       <div className={layout.left}>
         {above}
-        {isMissing ? <p role="alert" className={style.refused}>{notShown}</p> : <Stage src={picture.src} size={size} board={board} outline={computed.outline} tool={toolFor(step, board, tip)} onPut={change} onImage={showImage} onNoImage={missImage} />}
+        {isMissing ? <p role="alert" className={layout.refused}>{notShown}</p> : <Stage src={picture.src} size={size} board={board} outline={computed.outline} tool={toolFor(step, board, tip)} onPut={change} onImage={showImage} onNoImage={missImage} />}
       </div>
-      <div className={style.panel}>
+      <div className={layout.panel}>
         <nav aria-label={said.steps.label} className={style.steps}>
           {steps.map((each) => (
             <button key={each} type="button" className={style.step} aria-current={each === step ? 'step' : undefined} onClick={() => setStep(each)}>

@@ -23,6 +23,8 @@ interface QuantityFieldProps {
   readonly isRequired?: boolean
   readonly placeholder?: string | undefined
   readonly onSubmit?: () => void
+  /** Takes the focus when it appears. */
+  readonly isFocused?: boolean
 }
 
 const problemOf = (words: Words, parsed: ParsedQuantity, units: UnitSystem): string | undefined => {
@@ -41,7 +43,7 @@ const useTyped = (quantity: Quantity, value: number | undefined, units: UnitSyst
 }
 
 /** A measured value as people write it: '3/8 in', '1.6 mm', '4500 lb'. Says what it understood, in the reader's units. */
-export const QuantityField = ({ label, quantity, value, onChange, name, hint, error, isRequired = false, placeholder, onSubmit }: QuantityFieldProps) => {
+export const QuantityField = ({ label, quantity, value, onChange, name, hint, error, isRequired = false, placeholder, onSubmit, isFocused = false }: QuantityFieldProps) => {
   const words = useWords()
   const units = useUnits()
   const { text, type } = useTyped(quantity, value, units)
@@ -59,7 +61,7 @@ export const QuantityField = ({ label, quantity, value, onChange, name, hint, er
   return (
     <TextField
       className={style.field ?? ''} value={text} onChange={change} onBlur={() => setLeft(true)} isInvalid={shownError !== undefined} isRequired={isRequired}
-      validationBehavior="aria" autoComplete="off" {...(name !== undefined && { name })}
+      validationBehavior="aria" autoComplete="off" {...(name !== undefined && { name })} {...(isFocused && { autoFocus: true })}
       onKeyDown={(event) => { if (event.key === 'Enter') { setLeft(true); if (problem === undefined) onSubmit?.() } }}
     >
       <FieldLabel label={label} />

@@ -21,17 +21,22 @@ interface TextFieldProps {
   readonly autoComplete?: string
   readonly placeholder?: string | undefined
   readonly onBlur?: () => void
+  /** Takes the focus when it appears. */
+  readonly isFocused?: boolean
+  /** Escape is struck in it; nobody around it hears of that then. */
+  readonly onEscape?: () => void
 }
 
 /** Words typed by hand. */
-export const TextField = ({ label, value, onChange, isLong = false, name, hint, understood, error, maxLength, isRequired = false, autoComplete = 'off', placeholder, onBlur }: TextFieldProps) => {
+export const TextField = ({ label, value, onChange, isLong = false, name, hint, understood, error, maxLength, isRequired = false, autoComplete = 'off', placeholder, onBlur, isFocused = false, onEscape }: TextFieldProps) => {
   const { refusals } = useWords()
   const tooLong = maxLength !== undefined && value.trim().length > maxLength ? say(refusals['field.too-long'] ?? '', { field: label, limit: maxLength }, 'metric') : undefined
   const wrong = tooLong ?? error
   return (
     <AriaTextField
       className={style.field ?? ''} value={value} onChange={onChange} isInvalid={wrong !== undefined} isRequired={isRequired} validationBehavior="aria"
-      autoComplete={autoComplete} {...(name !== undefined && { name })} {...(onBlur && { onBlur })}
+      autoComplete={autoComplete} {...(name !== undefined && { name })} {...(onBlur && { onBlur })} {...(isFocused && { autoFocus: true })}
+      {...(onEscape && { onKeyDown: (event) => { if (event.key === 'Escape') onEscape(); else event.continuePropagation() } })}
     >
       <FieldLabel label={label} />
       {isLong ? <TextArea className={classNames(style.input, style.area)} rows={4} placeholder={placeholder} /> : <Input className={style.input ?? ''} placeholder={placeholder} />}

@@ -10,7 +10,8 @@ const stillPx = 3
 
 interface HandleProps {
   readonly label: string
-  readonly number: number
+  /** Told beside it where points are counted. */
+  readonly number?: number
   /** Where it stands in the frame, px. */
   readonly at: PixelPoint
   /** Dragged so far from where it was taken hold of, px of the frame; `isTouch` under a finger. */
@@ -68,7 +69,7 @@ export const Handle = ({ label, number, at, onDrag, onGrab, onLetGo, onTap, onSt
       type="button" className={style.handle} style={{ left: at[0], top: at[1] }} aria-label={label} data-held={isHeld}
       onPointerDown={grab} onPointerMove={drag} onPointerUp={letGo} onPointerCancel={letGo} onKeyDown={strike}
     >
-      <span aria-hidden="true">{number}</span>
+      {number !== undefined && <span aria-hidden="true">{number}</span>}
     </button>
   )
 }

@@ -23,7 +23,7 @@ export interface Crosshair {
 }
 
 /** What a pointer does, by keys: arrows move a crosshair over the picture, Enter puts a point there, + − 0 come closer and go back. */
-export const useCrosshair = (size: PictureSize, viewed: ViewControl, onUse: (point: PixelPoint) => void): Crosshair => {
+export const useCrosshair = (size: PictureSize, viewed: ViewControl, onUse: (point: PixelPoint) => void, onMove?: (point: PixelPoint) => void): Crosshair => {
   const { crosshair } = useWords().screens.pictureBoard
   const units = useUnits()
   const [at, setAt] = useState<PixelPoint>([size.widthPx / 2, size.heightPx / 2])
@@ -35,6 +35,7 @@ export const useCrosshair = (size: PictureSize, viewed: ViewControl, onUse: (poi
     setAt(next)
     setShown(true)
     viewed.bring(next)
+    onMove?.(next)
     setNews(say(crosshair, wherePx(next), units))
   }
   const zoom = (by: number): void => viewed.zoom(by, isShown ? toFrame(viewed.view, at) : undefined)

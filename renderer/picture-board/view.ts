@@ -1,6 +1,7 @@
 import type { PixelPoint } from '../../shared-logic/measuring/measurement'
 import type { PictureSize } from '../../shared-logic/measuring/picture-size'
 import { originalPxPerWorkingPx } from '../../shared-logic/measuring/picture-size'
+import { onPicture } from './on-picture'
 
 /** How the picture lies in its frame: px of the frame to one px of the original, and where its top left corner stands. */
 export interface View {
@@ -44,6 +45,15 @@ export const panned = (view: View, byX: number, byY: number, frame: FrameSize, s
 
 export const toFrame = ({ scale, left, top }: View, [x, y]: PixelPoint): PixelPoint => [x * scale + left, y * scale + top]
 export const toPicture = ({ scale, left, top }: View, [x, y]: PixelPoint): PixelPoint => [(x - left) / scale, (y - top) / scale]
+
+/** A tap this near beside the picture means its border; px of the frame. */
+const borderPx = 12
+
+/** Whether a place of the frame lies on the picture, or so near that its border is meant. */
+export const isNearPicture = (view: View, place: PixelPoint, size: PictureSize): boolean => {
+  const [x, y] = toFrame(view, onPicture(toPicture(view, place), size))
+  return Math.hypot(place[0] - x, place[1] - y) <= borderPx
+}
 
 /** How far a place has to move to stand at least `room` from either end. */
 const over = (at: number, room: number, long: number): number => (at < room ? room - at : at > long - room ? long - room - at : 0)

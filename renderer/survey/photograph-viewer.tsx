@@ -2,6 +2,7 @@ import { useState } from 'react'
 import { turnedSize } from '../../shared-logic/marking/turned'
 import type { Photograph } from '../../shared-logic/survey/records'
 import { say } from '../../shared-logic/words/say'
+import { MarkingBoard } from '../marking/marking-board'
 import { MarkedPicture } from '../marking/marked-picture'
 import { Button } from '../parts/button'
 import { Dialog } from '../parts/dialog'
@@ -32,11 +33,12 @@ const widthAt = (photograph: Photograph, zoom: number): string => {
 
 /** One photograph, large: closer, its caption, what the camera wrote, the way to the next, and away with it. */
 export const PhotographViewer = ({ list, viewedId, onView, onClose, photographs }: PhotographViewerProps) => {
-  const said = useWords().screens.survey.photographs
+  const { survey: { photographs: said }, marking } = useWords().screens
   const units = useUnits()
   const index = Math.max(0, list.findIndex((each) => each.id === viewedId))
   const photograph = list[index]
   const [zoom, setZoom] = useState(0)
+  const [isMarking, setMarking] = useState(false)
   if (photograph === undefined) return null
   const name = photograph.caption === '' ? say(said.number, { number: index + 1 }, units) : photograph.caption
   const step = (by: number): void => {
@@ -50,7 +52,7 @@ export const PhotographViewer = ({ list, viewedId, onView, onClose, photographs 
   return (
     <Dialog
       title={name} isOpen isWide onClose={onClose}
-      actions={<>{photographs && <Button onPress={remove}>{said.remove}</Button>}<Button kind="primary" onPress={onClose}>{said.close}</Button></>}
+      actions={<>{photographs && <><Button onPress={remove}>{said.remove}</Button><Button onPress={() => setMarking(true)}>{marking.open}</Button></>}<Button kind="primary" onPress={onClose}>{said.close}</Button></>}
     >
       <div className={style.viewer}>
         <div className={style.picture}>
@@ -70,6 +72,7 @@ export const PhotographViewer = ({ list, viewedId, onView, onClose, photographs 
           <FromCamera photograph={photograph} />
         </div>
       </div>
+      {photographs && isMarking && <MarkingBoard photograph={photograph} onKeep={(layer) => photographs.mark(photograph, layer)} onClose={() => setMarking(false)} />}
     </Dialog>
   )
 }

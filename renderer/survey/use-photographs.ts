@@ -1,6 +1,7 @@
 import { useQueryClient } from '@tanstack/react-query'
-import { useState } from 'react'
+import { useRef, useState } from 'react'
 import { refuse } from '../../shared-logic/contract/refusal'
+import type { MarkLayer } from '../../shared-logic/marking/marks'
 import type { Photograph } from '../../shared-logic/survey/records'
 import { call } from '../client/desk-client'
 import type { CheckPlace } from './answer-queue'
@@ -19,6 +20,8 @@ export interface Photographs {
   readonly tryAgain: () => void
   readonly dismiss: () => void
   readonly describe: (photograph: Photograph, caption: string) => void
+  /** Keeps the layer of marks; rejects when it was not kept. */
+  readonly mark: (photograph: Photograph, layer: MarkLayer) => Promise<void>
   readonly remove: (photograph: Photograph) => void
   /** The same, settled once it is out, or has failed as `problem` tells. */
   readonly takeBack: (photograph: Photograph) => Promise<void>
@@ -38,6 +41,7 @@ export const usePhotographs = (surveyId: string): Photographs => {
   const [removed, setRemoved] = useState<Photograph>()
   const [problem, setProblem] = useState<unknown>()
   const [intake] = useState(() => new PhotographIntake(setBatch))
+  const lastTaken = useRef<Promise<unknown>>(Promise.resolve())
 
   const send = async (place: CheckPlace | undefined, source: Photograph['source'], file: File, signal: AbortSignal): Promise<Photograph> => {
     const bytes = new Uint8Array(await file.arrayBuffer())
@@ -62,13 +66,23 @@ export const usePhotographs = (surveyId: string): Photographs => {
     add: (files, place) => intake.add(files, (file, signal) => send(place, 'file', file, signal).then(() => undefined)),
     take: (file, place) =>
       new Promise((resolve) => {
-        intake.add([file], (each, signal) => send(place, 'camera', each, signal).then(resolve), () => resolve(undefined))
+        // One after the other: a series stands in the order it was taken.
+        const inTurn = (each: File, signal: AbortSignal): Promise<void> => {
+          const sent = lastTaken.current.then(() => send(place, 'camera', each, signal)).then(resolve)
+          lastTaken.current = sent.catch(() => undefined)
+          return sent
+        }
+        intake.add([file], inTurn, () => resolve(undefined))
       }),
     cancel: () => intake.cancel(),
     tryAgain: () => intake.tryAgain(),
     dismiss: () => intake.dismiss(),
     describe: (photograph, caption) =>
       void attempt(call('photographs.describe', { photographId: photograph.id, caption }).then((kept) => photographWasKept(client, surveyId, kept.photograph))),
+    mark: async (photograph, layer) => {
+      const kept = await call('photographs.mark', { photographId: photograph.id, layer })
+      await photographWasKept(client, surveyId, kept.photograph)
+    },
     remove: (photograph) => void takeBack(photograph),
     takeBack,
     removed,

@@ -3,7 +3,7 @@ import type { Shape } from '../drawings/drawing'
 import { path, type Point } from '../drawings/strokes'
 import type { PixelPoint } from '../measuring/measurement'
 import { markSizes } from './mark-sizes'
-import type { Mark, MarkLayer } from './marks'
+import type { Mark } from './marks'
 
 /** What is stroked, and what is filled as well, as SVG path data. */
 interface Outline {
@@ -88,7 +88,7 @@ export const markLines = (mark: Mark, unit: number): Shape[] => {
 const fields = 5
 
 /** The known length, drawn like a staff: it is told from what was measured by it. */
-export const knownLines = ({ from, to }: NonNullable<MarkLayer['scale']>, unit: number): Shape[] => {
+export const knownLines = ({ from, to }: { readonly from: PixelPoint; readonly to: PixelPoint }, unit: number): Shape[] => {
   const point = (share: number): string => at(from[0] + (to[0] - from[0]) * share, from[1] + (to[1] - from[1]) * share)
   const dark = [0, 2, 4].map((field) => `M${point(field / fields)} L${point((field + 1) / fields)}`)
   return [

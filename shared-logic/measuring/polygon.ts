@@ -38,9 +38,13 @@ export const crossesItself = (points: readonly PixelPoint[]): boolean => {
 export const contains = (points: readonly PixelPoint[], [x, y]: PixelPoint): boolean =>
   edgesOf(points).filter(([[x1, y1], [x2, y2]]) => y1 > y !== y2 > y && x < x1 + ((y - y1) * (x2 - x1)) / (y2 - y1)).length % 2 === 1
 
+/** How far a point lies from a stretch of line; its two ends may be one. */
+export const distanceToEdge = ([x, y]: PixelPoint, [x1, y1]: PixelPoint, [x2, y2]: PixelPoint): number => {
+  const square = (x2 - x1) ** 2 + (y2 - y1) ** 2
+  const along = square === 0 ? 0 : Math.max(0, Math.min(1, ((x - x1) * (x2 - x1) + (y - y1) * (y2 - y1)) / square))
+  return Math.hypot(x - x1 - along * (x2 - x1), y - y1 - along * (y2 - y1))
+}
+
 /** How far the point lies from the outline's border. */
-export const distanceToBorder = (points: readonly PixelPoint[], [x, y]: PixelPoint): number =>
-  Math.min(...edgesOf(points).map(([[x1, y1], [x2, y2]]) => {
-    const along = Math.max(0, Math.min(1, ((x - x1) * (x2 - x1) + (y - y1) * (y2 - y1)) / ((x2 - x1) ** 2 + (y2 - y1) ** 2)))
-    return Math.hypot(x - x1 - along * (x2 - x1), y - y1 - along * (y2 - y1))
-  }))
+export const distanceToBorder = (points: readonly PixelPoint[], point: PixelPoint): number =>
+  Math.min(...edgesOf(points).map(([from, to]) => distanceToEdge(point, from, to)))

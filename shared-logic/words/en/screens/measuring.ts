@@ -29,7 +29,6 @@ export const measuringWords = {
     length: 'Length between the points',
     width: 'Side from corner 1 to 2',
     height: 'Side from corner 2 to 3',
-    range: 'Give a length from {least} to {most}.',
   },
   outline: {
     by: 'Outline by',

@@ -8,6 +8,7 @@ export const pictureBoardWords = {
   crosshair: 'Crosshair at {x}, {y}',
   handleAt: '{name}, at {x}, {y}',
   moved: '{name}: {x}, {y}',
+  lengthRange: 'Give a length from {least} to {most}.',
   removed: '{name} removed.',
   notShown: 'This photograph cannot be shown. Its file may be gone from the yard’s folder.',
 } as const

@@ -1,0 +1,30 @@
+import { formatQuantity } from '../../shared-logic/units/convert'
+import { say } from '../../shared-logic/words/say'
+import { QuantityField } from '../parts/quantity-field'
+import { useUnits } from '../parts/use-settings'
+import { useWords } from '../parts/use-words'
+
+/** Bounds of a known length, m: the measurement's own. */
+const range = { least: 0.001, most: 20 }
+
+interface KnownLengthFieldProps {
+  readonly label: string
+  /** m. */
+  readonly value: number | undefined
+  readonly onChange: (lengthM: number | undefined) => void
+  readonly onSubmit?: () => void
+  readonly isFocused?: boolean
+}
+
+/** A length known of something in the picture, typed with its unit. */
+export const KnownLengthField = ({ label, value, onChange, onSubmit, isFocused = false }: KnownLengthFieldProps) => {
+  const { lengthRange } = useWords().screens.pictureBoard
+  const units = useUnits()
+  const isOutside = value !== undefined && (value < range.least || value > range.most)
+  return (
+    <QuantityField
+      label={label} quantity="smallLength" value={value} onChange={onChange} isFocused={isFocused} {...(onSubmit && { onSubmit })}
+      error={isOutside ? say(lengthRange, { least: formatQuantity('smallLength', range.least, units), most: formatQuantity('length', range.most, units) }, units) : undefined}
+    />
+  )
+}
