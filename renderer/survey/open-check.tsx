@@ -1,4 +1,4 @@
-import { useEffect, useMemo, useRef, type RefObject } from 'react'
+import { useEffect, useMemo, useRef, useState, type RefObject } from 'react'
 import { wordsOf } from '../../shared-logic/words/check-sentences'
 import { Button } from '../parts/button'
 import { RefusalNotice } from '../parts/refusal-notice'
@@ -6,6 +6,7 @@ import { useWords } from '../parts/use-words'
 import { AnswerPanel } from './answer-panel'
 import { AsideDialog } from './aside-dialog'
 import { CheckActs } from './check-acts'
+import { CheckCamera } from './check-camera'
 import { CheckPicture } from './check-picture'
 import { nameOf } from './check-names'
 import { CriterionNote } from './criterion-note'
@@ -46,11 +47,12 @@ export const OpenCheck = ({ walk, photographs, areKeysOn, onHelp, hasMoved }: Op
   const acting = useCheckActs(walk, draft)
   const heading = useRef<HTMLHeadingElement>(null)
   const picker = useRef<HTMLInputElement>(null)
+  const [isCameraOpen, setCameraOpen] = useState(false)
   const scene = useMemo(() => ({ walk, photographs }), [walk, photographs])
   useArrivalFocus(heading, hasMoved)
   useWalkKeys(
     {
-      answer: answering.answerByNumber, goOn: answering.goOn, goBack: walk.goBack, goNext: walk.goNext, photograph: () => picker.current?.click(), note: () => acting.act('note'),
+      answer: answering.answerByNumber, goOn: answering.goOn, goBack: walk.goBack, goNext: walk.goNext, photograph: () => picker.current?.click(), camera: () => setCameraOpen(true), note: () => acting.act('note'),
       notSeen: () => acting.act('not seen'), notApplicable: () => acting.act('not applicable'), overrule: () => acting.act('overrule'), clear: () => acting.act('clear'), help: onHelp,
     },
     areKeysOn,
@@ -88,12 +90,13 @@ export const OpenCheck = ({ walk, photographs, areKeysOn, onHelp, hasMoved }: Op
         </div>
         {(written.note !== undefined || acting.opened.has('note')) && <NoteField walk={walk} isFresh={acting.fresh === 'note'} />}
         {(written.instrument !== undefined || acting.opened.has('instrument')) && <InstrumentField walk={walk} isFresh={acting.fresh === 'instrument'} />}
-        <CheckPhotographs survey={walk.survey} assessed={draft.assessed} photographs={photographs} picker={picker} onFiles={add} />
+        <CheckPhotographs survey={walk.survey} assessed={draft.assessed} photographs={photographs} picker={picker} onFiles={add} onCamera={() => setCameraOpen(true)} />
         <CheckActs acts={acting.acts} onAct={acting.act} />
       </article>
       {(acting.asking === 'not seen' || acting.asking === 'not applicable') && (
         <AsideDialog as={acting.asking} reason={written.aside?.as === acting.asking ? written.aside.reason : ''} onConfirm={(reason) => acting.asking !== undefined && acting.asking !== 'overrule' && acting.setAside(acting.asking, reason)} onClose={acting.close} />
       )}
+      {isCameraOpen && <CheckCamera survey={walk.survey} assessed={current} photographs={photographs} onClose={() => setCameraOpen(false)} />}
       {acting.asking === 'overrule' && <OverruleDialog judged={draft.assessed.judged} overrule={written.overrule} onConfirm={acting.overrule} onClose={acting.close} />}
     </PhotographDrop>
   )

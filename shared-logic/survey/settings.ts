@@ -16,6 +16,8 @@ export const settingsSchema = z.object({
   units: unitSystemSchema.default('us'),
   paper: paperSchema.default('Letter'),
   theme: themeSchema.default('as the system'),
+  /** Label of the camera that took the last picture. Its id would differ at every start. */
+  camera: z.string().max(200).default(''),
   sums: sumsSettingsSchema.prefault({}),
 })
 export type Settings = z.infer<typeof settingsSchema>

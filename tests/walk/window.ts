@@ -3,10 +3,11 @@ import { contract, type InputOf, type OutputOf, type ProcedureName } from '../..
 import { replySchema } from '../../shared-logic/contract/reply'
 import { chromiumFlags, findChromium } from '../find-chromium'
 
-export const openBrowser = (): Promise<Browser> => {
+/** `flags` beside those that every browser here runs with. */
+export const openBrowser = (flags: readonly string[] = []): Promise<Browser> => {
   const executablePath = findChromium()
   if (executablePath === undefined) throw new Error('no Chromium on this machine')
-  return chromium.launch({ executablePath, args: [...chromiumFlags] })
+  return chromium.launch({ executablePath, args: [...chromiumFlags, ...flags] })
 }
 
 /** One window of the program. `complaints` are what its console and its policy had to say; there should be none. */

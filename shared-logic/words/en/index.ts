@@ -6,6 +6,7 @@ import { fieldOptions } from './field-options'
 import { fields } from './fields'
 import { refusals } from './refusals'
 import { reportWords } from './report'
+import { cameraWords } from './screens/camera'
 import { contactSheetWords } from './screens/contact-sheet'
 import { corrosionScreenWords } from './screens/corrosion'
 import { markingWords } from './screens/marking'
@@ -36,6 +37,6 @@ export const en = {
   corrosion: corrosionWords,
   commandLine,
   doors: doorWords,
-  screens: { yard: yardWords, rig: rigWords, survey: surveyWords, measuring: measuringWords, marking: markingWords, pictureBoard: pictureBoardWords, sums: sumsScreenWords, reportPage: reportPageWords, contactSheet: contactSheetWords, corrosion: corrosionScreenWords, phone: { page: phonePageWords, panel: phonePanelWords }, settings: settingsWords, shell: shellWords },
+  screens: { yard: yardWords, rig: rigWords, survey: surveyWords, measuring: measuringWords, marking: markingWords, pictureBoard: pictureBoardWords, sums: sumsScreenWords, reportPage: reportPageWords, contactSheet: contactSheetWords, camera: cameraWords, corrosion: corrosionScreenWords, phone: { page: phonePageWords, panel: phonePanelWords }, settings: settingsWords, shell: shellWords },
 }
 export type Words = typeof en
