@@ -1,5 +1,5 @@
-import type { Quality } from '../../shared-logic/photographs/quality'
 import { stat, readFile } from 'node:fs/promises'
+import { measurePicture, type Measured } from '../../shared-logic/photographs/measure-picture'
 import { readCamera, type CameraFacts } from './camera'
 import { decode, readHeader, type Header } from './decoder'
 import { refuseUnwritable, writeDurably } from './durable-file'
@@ -11,12 +11,9 @@ import { makePreviews, type Previews } from './previews'
 import { sweepShelf, type Swept } from './sweep'
 
 /** An original as it stands on the shelf. Time and place are from the camera and not trusted. */
-export interface Original extends Header, CameraFacts {
+export interface Original extends Header, CameraFacts, Measured {
   readonly sha256: string
   readonly byteCount: number
-  readonly quality?: Quality
-  /** 64-bit perceptual hash, hex. */
-  readonly lookHash?: string
 }
 
 export interface Picture {
@@ -59,7 +56,8 @@ export const openShelf = (folder: string, now: () => Date = () => new Date()): S
   const lanes = openLanes(laneCount)
   /** Work under way by SHA-256, so that the same photograph twice at once is written once. */
   const underWay = new Map<string, Promise<unknown>>()
-  const takenHere = new Set<string>()
+  /** What was taken in this run, and what was measured of it. */
+  const takenHere = new Map<string, Measured>()
 
   const oneAtATime = async <Result>(sha256: string, job: () => Promise<Result>): Promise<Result> => {
     const before = underWay.get(sha256)
@@ -77,17 +75,24 @@ export const openShelf = (folder: string, now: () => Date = () => new Date()): S
     await writeDurably(folders.preview(sha256, 'small'), previews.small)
   }
 
-  const keep = async (bytes: Uint8Array, sha256: string, header: Header, name: string): Promise<void> => {
+  /** Measures the picture, and keeps it unless it is there whole. */
+  const keep = async (bytes: Uint8Array, sha256: string, header: Header, name: string): Promise<Measured> => {
     const path = folders.original(sha256, header.format)
-    if ((await exists(path)) && (await exists(folders.preview(sha256, 'large'))) && (await exists(folders.preview(sha256, 'small')))) return
-    const previews = await makePreviews(await decode(bytes, name))
-    takenHere.add(sha256)
+    const isKept = (await exists(path)) && (await exists(folders.preview(sha256, 'large'))) && (await exists(folders.preview(sha256, 'small')))
+    const before = takenHere.get(sha256)
+    if (isKept && before) return before
+    const pixels = await decode(bytes, name)
+    const measured = measurePicture({ ...pixels.raw, data: pixels.data })
+    if (isKept) return measured
+    const previews = await makePreviews(pixels)
+    takenHere.set(sha256, measured)
     try {
       await writeDurably(path, bytes)
       await writePreviews(sha256, previews)
     } catch (error) {
       refuseUnwritable(error, name)
     }
+    return measured
   }
 
   const findOriginal = async (sha256: string): Promise<{ readonly path: string; readonly format: PhotographFormat } | undefined> => {
@@ -121,8 +126,8 @@ export const openShelf = (folder: string, now: () => Date = () => new Date()): S
       const header = await readHeader(given, name)
       const bytes = new Uint8Array(given)
       const sha256 = await sha256Of(bytes)
-      await oneAtATime(sha256, () => lanes.run(() => keep(bytes, sha256, header, name)))
-      return { sha256, byteCount: bytes.byteLength, ...header, ...readCamera(bytes, now()) }
+      const measured = await oneAtATime(sha256, () => lanes.run(() => keep(bytes, sha256, header, name)))
+      return { sha256, byteCount: bytes.byteLength, ...header, ...readCamera(bytes, now()), ...measured }
     },
     async read(sha256, size) {
       if (!isSha256(sha256)) return undefined
@@ -131,6 +136,6 @@ export const openShelf = (folder: string, now: () => Date = () => new Date()): S
       const bytes = original && (await readIfThere(original.path))
       return original && bytes && { bytes, mimeType: formats[original.format].mimeType }
     },
-    sweep: (recorded) => sweepShelf(folders, new Set([...recorded, ...takenHere]), recorded),
+    sweep: (recorded) => sweepShelf(folders, new Set([...recorded, ...takenHere.keys()]), recorded),
   }
 }
