@@ -1,5 +1,6 @@
 import { memo, useMemo } from 'react'
 import { Collection, Header, ListBox, ListBoxItem, ListBoxSection, ListLayout, useDragAndDrop, Virtualizer, type DropTarget, type Key, type TextDropItem } from 'react-aria-components'
+import { say } from '../../shared-logic/words/say'
 import { useWords } from '../parts/use-words'
 import { nowhere, type CheckTarget, type TargetGroup } from './check-targets'
 import style from './check-list.module.css'
@@ -60,9 +61,11 @@ export const CheckList = memo(({ label, groups, counts, onPick, onDropped, isWit
 CheckList.displayName = 'CheckList'
 
 const CheckOption = ({ target: { id, title, at, wantsPhotograph }, count }: { readonly target: CheckTarget; readonly count: number }) => {
-  const { wantsOne } = useWords().screens.contactSheet
+  const { wantsOne, count: many, countOne } = useWords().screens.contactSheet
+  const name = at === '' ? title : `${title}, ${at}`
+  const has = count === 0 ? (wantsPhotograph ? wantsOne : '') : count === 1 ? countOne : say(many, { total: count }, 'metric')
   return (
-    <ListBoxItem id={id} textValue={at === '' ? title : `${title}, ${at}`} className={style.check ?? ''}>
+    <ListBoxItem id={id} textValue={name} aria-label={has === '' ? name : `${name}, ${has}`} className={style.check ?? ''}>
       <span className={style.title}>{title}</span>
       {at !== '' && <span className={style.at}>{at}</span>}
       {count > 0 ? <span className={style.count}>{count}</span> : wantsPhotograph && <span className={style.wanted}>{wantsOne}</span>}

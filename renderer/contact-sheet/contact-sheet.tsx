@@ -1,4 +1,4 @@
-import { useEffect, useMemo, useRef, useState, type KeyboardEvent, type RefObject } from 'react'
+import { useMemo, useRef, useState, type KeyboardEvent } from 'react'
 import type { Survey } from '../../shared-logic/survey/records'
 import { say } from '../../shared-logic/words/say'
 import { Button } from '../parts/button'
@@ -19,6 +19,7 @@ import { SheetKeys } from './sheet-keys'
 import { SheetNews } from './sheet-news'
 import { SheetTools } from './sheet-tools'
 import { useChosen } from './use-chosen'
+import { useKeptFocus } from './use-kept-focus'
 import { isAnyPrinted, usePerforming } from './use-performing'
 import { useSheet } from './use-sheet'
 import { useSheetActs } from './use-sheet-acts'
@@ -30,19 +31,6 @@ interface ContactSheetProps {
 }
 
 const everything: SheetWish = { find: '', sort: 'walk', show: 'all', station: 'all' }
-
-/** What had the focus may be gone after an act: the sheet takes it up again. */
-const useKeptFocus = (board: RefObject<HTMLElement | null>): ((id?: string) => void) => {
-  const wanted = useRef<string>(undefined)
-  useEffect(() => {
-    if (document.activeElement !== document.body || wanted.current === undefined) return
-    const grid = board.current?.querySelector<HTMLElement>('[role=grid]')
-    const row = wanted.current === '' ? undefined : grid?.querySelector<HTMLElement>(`[data-key="${wanted.current}"]`)
-    wanted.current = undefined
-    ;(row ?? grid)?.focus({ preventScroll: row === undefined })
-  })
-  return (id = '') => { wanted.current = id }
-}
 
 /** Every photograph of a survey: looked over, chosen, and given its place, its turn, its caption and its part in the report. */
 export const ContactSheet = ({ survey, intake }: ContactSheetProps) => {

@@ -1,0 +1,23 @@
+import { useEffect, useRef, type RefObject } from 'react'
+
+/** The list is drawn a little later than the sheet around it: so many frames are waited for what had the focus to go. */
+const frames = 20
+
+/** After an act, what had the focus may be gone: the photograph of that id takes it up, or else the grid. Nothing happens while the focus is kept. */
+export const useKeptFocus = (board: RefObject<HTMLElement | null>): ((id?: string) => void) => {
+  const waiting = useRef<number>(undefined)
+  useEffect(() => () => { if (waiting.current !== undefined) cancelAnimationFrame(waiting.current) }, [])
+  return (id) => {
+    if (waiting.current !== undefined) cancelAnimationFrame(waiting.current)
+    const look = (left: number): void => {
+      if (document.activeElement !== document.body) {
+        if (left > 0) waiting.current = requestAnimationFrame(() => look(left - 1))
+        return
+      }
+      const grid = board.current?.querySelector<HTMLElement>('[role=grid]')
+      const row = id === undefined ? null : grid?.querySelector<HTMLElement>(`[data-key="${id}"]`)
+      ;(row ?? grid)?.focus({ preventScroll: true })
+    }
+    waiting.current = requestAnimationFrame(() => look(frames))
+  }
+}

@@ -1,0 +1,241 @@
+import { cleanup, screen, waitFor, within } from '@testing-library/react'
+import userEvent from '@testing-library/user-event'
+import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest'
+import { drawSheet, layOut } from './a-sheet'
+import { fourPhotographs, level, photographOf } from './some-photographs'
+
+beforeEach(layOut)
+afterEach(() => {
+  cleanup()
+  vi.restoreAllMocks()
+})
+window.scrollTo = () => undefined
+
+const rows = async () => within(await screen.findByRole('grid', { name: 'Photographs' })).getAllByRole('row')
+const names = async () => (await rows()).map((row) => /IMG_\d|Level from the side/.exec(row.getAttribute('aria-label') ?? '')?.[0])
+const row = async (name: string) => within(await screen.findByRole('grid', { name: 'Photographs' })).findByRole('row', { name: new RegExp(name) })
+const press = async (name: string) => userEvent.click(await screen.findByRole('button', { name }))
+const chooseFrom = async (field: string, option: string) => {
+  await userEvent.click(await screen.findByRole('button', { name: new RegExp(` ${field}$`) }))
+  await userEvent.click(await screen.findByRole('option', { name: option }))
+}
+
+describe('the contact sheet', { timeout: 30_000 }, () => {
+  it('tells of each photograph what it is, where it belongs, how it came and when, and what is to be said of it', async () => {
+    drawSheet()
+    expect((await rows()).map((each) => each.getAttribute('aria-label'))).toEqual([
+      'IMG_3.jpg. Oil condition, left front. Fail. File. Not printed',
+      'IMG_4.jpg. Oil condition, left front. Fail. Phone · 19 November 2026, 18:00',
+      'Level from the side. Oil level, left front. File · 09:10',
+      'IMG_1.jpg. No check. File · 09:30',
+    ])
+    expect(screen.getByText('4 photographs')).toBeDefined()
+  })
+
+  it('is put into another order and narrowed, and says how many are shown', async () => {
+    drawSheet()
+    await chooseFrom('Order', 'Time taken')
+    expect(await names()).toEqual(['IMG_4', 'Level from the side', 'IMG_1', 'IMG_3'])
+    await chooseFrom('Show', 'Of findings')
+    expect(await names()).toEqual(['IMG_4', 'IMG_3'])
+    expect(screen.getByText('2 of 4 photographs')).toBeDefined()
+    await userEvent.type(screen.getByRole('searchbox', { name: 'Find by caption, file or check' }), 'img_3')
+    expect(await names()).toEqual(['IMG_3'])
+    await userEvent.type(screen.getByRole('searchbox', { name: 'Find by caption, file or check' }), '77')
+    expect(await screen.findByText('No photograph is like that.')).toBeDefined()
+    await press('Show all')
+    expect(await names()).toHaveLength(4)
+  })
+
+  it('moves those chosen to a check that is looked for by name, and takes them back', async () => {
+    const { kept, asked } = drawSheet()
+    await userEvent.click(await row('IMG_1'))
+    await userEvent.click(await row('Level from'))
+    expect(screen.getByText('2 chosen')).toBeDefined()
+    await press('Move to …')
+    const dialog = within(await screen.findByRole('dialog', { name: 'Move 2 photographs to' }))
+    const field = dialog.getByRole('searchbox', { name: 'Find a check' })
+    await waitFor(() => expect(document.activeElement).toBe(field))
+    await userEvent.type(field, 'oil condition right rear')
+    await waitFor(() => expect(dialog.getAllByRole('option').map((option) => option.getAttribute('aria-label'))).toEqual(['Oil condition, right rear']))
+    await userEvent.keyboard('{Enter}')
+    await waitFor(() => expect(screen.queryByRole('dialog')).toBeNull())
+    await waitFor(() => expect(kept().map(({ position }) => position)).toEqual(['axle 2 right', 'axle 2 right', 'axle 1 left', 'axle 1 left']))
+    expect(asked.filter(({ name }) => name === 'photographs.assign')).toHaveLength(1)
+    expect(await screen.findByText('2 photographs moved to Oil condition, right rear.')).toBeDefined()
+    await press('Undo')
+    await waitFor(() => expect(kept().map(({ checkId, position }) => [checkId, position])).toEqual(fourPhotographs.map(({ checkId, position }) => [checkId, position])))
+  })
+
+  it('moves those chosen by a press in the list of checks beside it, and away from every check', async () => {
+    const { kept } = drawSheet()
+    await userEvent.click(await row('IMG_1'))
+    const checks = within(screen.getByRole('listbox', { name: 'Checks' }))
+    await userEvent.click(checks.getByRole('option', { name: /^Oil level, right rear/ }))
+    await waitFor(() => expect(kept()[0]).toMatchObject({ checkId: level, position: 'axle 2 right' }))
+    await userEvent.click(checks.getByRole('option', { name: /^No check/ }))
+    await waitFor(() => expect(kept()[0]?.checkId).toBeUndefined())
+    expect(await screen.findByText('IMG_1.jpg belongs to no check now.')).toBeDefined()
+  })
+
+  it('shows the photographs of a check that is pressed while none is chosen', async () => {
+    drawSheet()
+    await rows()
+    await userEvent.click(within(screen.getByRole('listbox', { name: 'Checks' })).getByRole('option', { name: /^Oil level, left front/ }))
+    await waitFor(async () => expect(await names()).toEqual(['Level from the side']))
+  })
+
+  it('says so when the same picture stands at that check already', async () => {
+    drawSheet(fourPhotographs, { 'photographs.assign': ({ photographIds }) => ({ photographs: fourPhotographs.filter(({ id }) => photographIds.includes(id)) }) })
+    await userEvent.click(await row('IMG_1'))
+    await userEvent.click(within(screen.getByRole('listbox', { name: 'Checks' })).getByRole('option', { name: /^Oil level, right rear/ }))
+    expect(await screen.findByText('IMG_1.jpg stayed where it is: the same picture is there already.')).toBeDefined()
+    expect(await row('IMG_1.jpg. No check')).toBeDefined()
+  })
+
+  it('leaves out of the report and takes in again, all chosen alike', async () => {
+    const { kept } = drawSheet()
+    await rows()
+    await press('Choose all')
+    await press('Leave out')
+    await waitFor(() => expect(kept().some(({ isPrinted }) => isPrinted)).toBe(false))
+    expect(await row('IMG_1.jpg. No check. File · 09:30. Not printed')).toBeDefined()
+    await press('Print')
+    await waitFor(() => expect(kept().every(({ isPrinted }) => isPrinted)).toBe(true))
+  })
+
+  it('turns by quarters, one after the other, and asks the desk for where that ends', async () => {
+    const { kept } = drawSheet()
+    await userEvent.click(await row('IMG_4'))
+    for (let turn = 0; turn < 3; turn += 1) await press('Turn right')
+    await waitFor(() => expect(kept()[3]?.quarterTurns).toBe(3))
+    for (let turn = 0; turn < 4; turn += 1) await press('Turn left')
+    await waitFor(() => expect(kept()[3]?.quarterTurns).toBe(3))
+  })
+
+  it('puts a photograph earlier within its check, and anywhere in the survey’s own order', async () => {
+    const { kept } = drawSheet()
+    await userEvent.click(await row('IMG_4'))
+    await press('Earlier')
+    await waitFor(() => expect(kept().map(({ fileName }) => fileName)).toEqual(['IMG_1.jpg', 'IMG_2.jpg', 'IMG_4.jpg', 'IMG_3.jpg']))
+    expect(screen.getByRole('button', { name: 'Earlier' })).toHaveProperty('disabled', true)
+    await chooseFrom('Order', 'My own order')
+    await press('Earlier')
+    await press('Earlier')
+    await waitFor(() => expect(kept().map(({ fileName }) => fileName)).toEqual(['IMG_4.jpg', 'IMG_1.jpg', 'IMG_2.jpg', 'IMG_3.jpg']))
+    await chooseFrom('Order', 'Time taken')
+    expect(screen.getByRole('button', { name: 'Later' })).toHaveProperty('disabled', true)
+  })
+
+  it('removes several and brings them back to where they stood', async () => {
+    const { kept, asked } = drawSheet()
+    await userEvent.click(await row('IMG_3'))
+    await userEvent.click(await row('Level from'))
+    await press('Remove')
+    await waitFor(() => expect(kept().map(({ fileName }) => fileName)).toEqual(['IMG_1.jpg', 'IMG_4.jpg']))
+    expect(await screen.findByText('2 photographs removed.')).toBeDefined()
+    await press('Undo')
+    await waitFor(() => expect(asked.filter(({ name }) => name === 'photographs.restore')).toHaveLength(2))
+    expect(await names()).toEqual(['IMG_3', 'IMG_4', 'Level from the side', 'IMG_1'])
+  })
+
+  it('says in a sentence why the desk refused, and shows what is kept', async () => {
+    drawSheet(fourPhotographs, { 'photographs.choose': () => ({ ok: false, refusal: { code: 'survey.issued', values: { number: 'BW-2026-0007' } } }) })
+    await userEvent.click(await row('IMG_1'))
+    await press('Leave out')
+    expect((await screen.findByRole('alert')).textContent).toContain('BW-2026-0007')
+    await waitFor(async () => expect((await row('IMG_1')).getAttribute('aria-label')).not.toContain('Not printed'))
+  })
+
+  it('opens one large, and keeps the caption that is written there', async () => {
+    const { kept } = drawSheet()
+    await userEvent.click(await screen.findByRole('button', { name: 'View IMG_1.jpg large' }))
+    const dialog = within(await screen.findByRole('dialog'))
+    await userEvent.type(dialog.getByRole('textbox', { name: 'Caption' }), 'The whole rig')
+    await userEvent.click(dialog.getByRole('button', { name: 'Close' }))
+    await waitFor(() => expect(kept()[0]?.caption).toBe('The whole rig'))
+    expect(await row('The whole rig. No check')).toBeDefined()
+  })
+})
+
+describe('by keyboard', { timeout: 30_000 }, () => {
+  const focus = async (name: string) => {
+    const there = await row(name)
+    there.focus()
+    await waitFor(() => expect(document.activeElement).toBe(there))
+  }
+
+  it('the arrows walk, Space chooses, and a key acts on those chosen', async () => {
+    const { kept } = drawSheet()
+    await focus('IMG_3')
+    await userEvent.keyboard(' {ArrowRight} ')
+    await screen.findByText('2 chosen')
+    await userEvent.keyboard('x')
+    await waitFor(() => expect(kept().map(({ isPrinted }) => isPrinted)).toEqual([true, true, false, false]))
+    await userEvent.keyboard('{Escape}')
+    await waitFor(() => expect(screen.queryByText('2 chosen')).toBeNull())
+  })
+
+  it('a key acts on the photograph with the focus where none is chosen', async () => {
+    const { kept } = drawSheet()
+    await focus('IMG_1')
+    await userEvent.keyboard('r')
+    await waitFor(() => expect(kept()[0]?.quarterTurns).toBe(1))
+    await userEvent.keyboard('{Alt>}{ArrowLeft}{/Alt}')
+    expect(kept().map(({ fileName }) => fileName)[0]).toBe('IMG_1.jpg')
+    await userEvent.keyboard('{Delete}')
+    await waitFor(() => expect(kept()).toHaveLength(3))
+  })
+
+  it('a caption is written in its place: Enter keeps it, Escape leaves it, and the focus stays at the photograph', async () => {
+    const { kept, asked } = drawSheet()
+    await focus('IMG_4')
+    await userEvent.keyboard('c')
+    await waitFor(() => expect(document.activeElement?.tagName).toBe('TEXTAREA'))
+    await userEvent.keyboard('Milky x c r{Enter}')
+    await waitFor(() => expect(kept()[3]?.caption).toBe('Milky x c r'))
+    expect(kept()[3]).toMatchObject({ isPrinted: true, quarterTurns: 0 })
+    await waitFor(async () => expect(document.activeElement).toBe(await row('Milky x c r')))
+    await userEvent.keyboard('{F2}')
+    await waitFor(() => expect(document.activeElement?.tagName).toBe('TEXTAREA'))
+    await userEvent.keyboard('gone{Escape}')
+    await waitFor(async () => expect(document.activeElement).toBe(await row('Milky x c r')))
+    expect(asked.filter(({ name }) => name === 'photographs.describe')).toHaveLength(1)
+  })
+
+  it('M asks where to, and Enter opens the photograph', async () => {
+    drawSheet()
+    await focus('IMG_1')
+    await userEvent.keyboard('m')
+    expect(await screen.findByRole('dialog', { name: 'Move IMG_1.jpg to' })).toBeDefined()
+    await userEvent.keyboard('{Escape}')
+    await waitFor(() => expect(screen.queryByRole('dialog')).toBeNull())
+    await focus('IMG_1')
+    await userEvent.keyboard('{Enter}')
+    expect(within(await screen.findByRole('dialog')).getByRole('textbox', { name: 'Caption' })).toBeDefined()
+  })
+})
+
+describe('a sheet that is looked at', { timeout: 30_000 }, () => {
+  it('of an issued report offers nothing to change, and still opens each large', async () => {
+    drawSheet(fourPhotographs, { survey: { status: 'issued', reportNumber: 'BW-2026-0007', revision: 1 } })
+    await userEvent.click(await row('IMG_1'))
+    const dialog = within(await screen.findByRole('dialog'))
+    expect(dialog.queryByRole('textbox')).toBeNull()
+    await userEvent.click(dialog.getByRole('button', { name: 'Close' }))
+    for (const name of ['Remove', 'Leave out', 'Add photographs', 'Choose all']) expect(screen.queryByRole('button', { name })).toBeNull()
+    expect(screen.queryByRole('listbox', { name: 'Checks' })).toBeNull()
+    expect(screen.getByText('The report is issued: the photographs stand as they were printed.')).toBeDefined()
+  })
+
+  it('without a photograph says what it is for and offers to add some', async () => {
+    drawSheet([])
+    expect(await screen.findByRole('heading', { name: 'No photographs yet' })).toBeDefined()
+    expect(screen.getAllByRole('button', { name: 'Add photographs' }).length).toBeGreaterThan(0)
+  })
+
+  it('names a check that is no longer asked', async () => {
+    drawSheet([photographOf(3, { checkId: 'hubs.grease', position: 'axle 1 left' })])
+    expect((await row('IMG_3')).getAttribute('aria-label')).toMatch(/, no longer asked\./)
+  })
+})
