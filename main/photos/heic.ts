@@ -27,8 +27,9 @@ const timeLimitMs = 120_000
 const lane = openLanes(1)
 
 /** heic-decode brings libheif with it; its own interface gives the first picture of a file, not the primary one, and in 8 bits. */
-const require = createRequire(import.meta.url)
-const libraryPath = (): string => createRequire(require.resolve('heic-decode')).resolve('libheif-js/wasm-bundle')
+// Not named 'require': the bundler puts a 'require' of its own into the chunk, and two of one name do not load.
+const fromHere = createRequire(import.meta.url)
+const libraryPath = (): string => createRequire(fromHere.resolve('heic-decode')).resolve('libheif-js/wasm-bundle')
 
 type Decoded = Exclude<Answer, { failed: number }>
 
