@@ -17,13 +17,20 @@ export interface Given {
   /** Relative paths are taken from here. */
   readonly workingFolder: string
   readonly now: () => Date
+  /** Says on standard error how far long work has come. */
+  readonly tell: (line: string) => void
 }
 
 /** What a command answers: lines for a person, and the same as data for a script. */
 export interface Answer {
   readonly lines: readonly string[]
   readonly json: unknown
+  /** 1 where what was looked for is not as it should be; 0 when left away. */
+  readonly exitCode?: ExitCode
 }
+
+/** 0 done, 1 input refused or something not as recorded, 2 wrong usage. */
+export type ExitCode = 0 | 1 | 2
 
 export interface Command {
   /** How many words it takes, at the least and at the most. */

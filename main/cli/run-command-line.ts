@@ -4,7 +4,7 @@ import { en } from '../../shared-logic/words/en'
 import { sayRefusal } from '../../shared-logic/words/say-refusal'
 import { catalogue } from './catalogue'
 import { columns, fill } from './columns'
-import { WrongUsage, type Command, type OwnOptions } from './command'
+import { WrongUsage, type Command, type ExitCode, type OwnOptions } from './command'
 import { example } from './example'
 import { grade } from './grade'
 import { judge } from './judge'
@@ -14,9 +14,10 @@ import { report } from './report'
 import { schema } from './schema'
 import { show } from './show'
 import { sums } from './sums'
+import { verify } from './verify'
 
 const words = en.commandLine
-const commands = { list, show, report, judge, sums, grade, measure, schema, catalogue, example } as const satisfies Record<keyof typeof words.commands, Command>
+const commands = { list, show, report, verify, judge, sums, grade, measure, schema, catalogue, example } as const satisfies Record<keyof typeof words.commands, Command>
 type CommandName = keyof typeof commands
 
 /** What the command line needs of the world. */
@@ -26,9 +27,6 @@ export interface World {
   readonly workingFolder: string
   readonly now: () => Date
 }
-
-/** 0 done, 1 input refused, 2 wrong usage. */
-export type ExitCode = 0 | 1 | 2
 
 const usage = (): string => [
   words.usage,
@@ -96,9 +94,9 @@ export const runCommandLine = async (args: readonly string[], world: World): Pro
       world.out(usage())
       return 0
     }
-    const answer = await commands[asked.name].run({ ...asked, workingFolder: world.workingFolder, now: world.now })
+    const answer = await commands[asked.name].run({ ...asked, workingFolder: world.workingFolder, now: world.now, tell: world.error })
     world.out(asked.json ? JSON.stringify(answer.json, null, 2) : answer.lines.join('\n'))
-    return 0
+    return answer.exitCode ?? 0
   } catch (fault) {
     if (fault instanceof Refusal) {
       sayRefused(fault.data, asked?.json ?? false, world)

@@ -4,6 +4,7 @@ import { corrosionProcedures } from './corrosion'
 import type { Parts } from './parts'
 import { photographProcedures } from './photographs'
 import { phoneProcedures } from './phone'
+import { proofProcedures } from './proof'
 import { reportProcedures } from './reports'
 import { rigProcedures } from './rigs'
 import { settingsProcedures } from './settings'
@@ -21,6 +22,7 @@ export const makeDesk = (parts: Parts): Desk => {
     ...corrosionProcedures(parts),
     ...photographProcedures(parts),
     ...phoneProcedures(parts),
+    ...proofProcedures(parts),
     ...reportProcedures(parts),
   }
   return desk

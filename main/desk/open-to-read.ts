@@ -1,4 +1,5 @@
 import type { Desk } from '../../shared-logic/contract/contract'
+import type { Verified } from '../../shared-logic/proof/problem'
 import { programVersion } from '../program-version'
 import { listReports, reportsOf } from '../store/reports'
 import { listRigs } from '../store/rigs'
@@ -8,6 +9,8 @@ import { reportPdfIn, type OpenedDesk } from './open'
 import { needRig } from './rigs'
 import { wholeSurvey } from './surveys'
 import { needSurvey } from './under-way'
+import { verifySurvey, type VerifyOptions } from './verify-survey'
+import { verifyYard, type VerifiedYard, type VerifyYardOptions } from './verify-yard'
 
 /** The part of the desk that changes nothing, for a door that only looks. */
 export type ReadingDesk = Pick<Desk, 'rigs.list' | 'rigs.get' | 'surveys.list' | 'surveys.get' | 'reports.list'>
@@ -15,6 +18,8 @@ export type ReadingDesk = Pick<Desk, 'rigs.list' | 'rigs.get' | 'surveys.list' |
 export interface OpenedToRead {
   readonly desk: ReadingDesk
   readonly reportPdf: OpenedDesk['reportPdf']
+  readonly verifySurvey: (surveyId: string, options?: VerifyOptions) => Promise<Verified>
+  readonly verifyYard: (options?: VerifyYardOptions) => Promise<VerifiedYard>
   readonly close: () => Promise<void>
 }
 
@@ -31,6 +36,8 @@ export const openDeskToRead = (folder: string): OpenedToRead => {
       'reports.list': ({ surveyId, ...page }) => read(async (db) => ({ reports: surveyId === undefined ? await listReports(db, page) : await reportsOf(db, surveyId) })),
     },
     reportPdf: reportPdfIn(yard),
+    verifySurvey: (surveyId, options) => verifySurvey(yard, surveyId, options),
+    verifyYard: (options) => verifyYard(yard, options),
     close: yard.close,
   }
 }

@@ -1,7 +1,9 @@
 import { catalogueVersion } from '../../shared-logic/checks/catalogue'
 import { composeReport } from '../../shared-logic/report/compose'
 import type { ReportDocument } from '../../shared-logic/report/document'
+import type { ParsedInputOf } from '../../shared-logic/contract/contract'
 import { refuse } from '../../shared-logic/contract/refusal'
+import type { RecordEnd } from '../../shared-logic/proof/entry'
 import type { ReportRow, Survey } from '../../shared-logic/survey/records'
 import type { Settings } from '../../shared-logic/survey/settings'
 import { en } from '../../shared-logic/words/en'
@@ -9,6 +11,7 @@ import type { WrittenReport } from '../report/write-report'
 import type { ReadableDb, WritableDb } from '../store/database'
 import { yardRig } from '../store/rigs'
 import { insertReport, lastNumber, listReports, reportsOf, takeNumber } from '../store/reports'
+import { recordEnd } from '../store/photograph-log'
 import { surveySearchText } from '../store/search-text'
 import { readSettings } from '../store/settings'
 import { changeSurvey, freezeRig } from '../store/surveys'
@@ -24,6 +27,8 @@ interface Draft {
   readonly survey: Survey
   readonly changeCount: number
   readonly settings: Settings
+  /** Where the record of its photographs stands. */
+  readonly photographRecord: RecordEnd | undefined
   readonly year: number
   /** The number of the year this draft would take; undefined when the survey has its number already. */
   readonly newNumber: number | undefined
@@ -44,7 +49,7 @@ const draft = async (db: ReadableDb, { clock, zone }: Parts, surveyId: string): 
   const year = Number(date.slice(0, 4))
   const newNumber = kept.report_number === null ? (await lastNumber(db, year)) + 1 : undefined
   return {
-    survey: await wholeSurvey(db, kept), changeCount: kept.change_count, settings, year, newNumber,
+    survey: await wholeSurvey(db, kept), changeCount: kept.change_count, settings, photographRecord: await recordEnd(db, surveyId), year, newNumber,
     number: kept.report_number ?? sayNumber(year, newNumber ?? 1), revision: kept.revision + 1, issuedAt: at.toISOString(), date,
   }
 }
@@ -89,12 +94,12 @@ const judgeAnew = async (db: WritableDb, surveyId: string): Promise<void> => {
 }
 
 /** Writes the PDF first and records it after: a crash between leaves a file nobody was told of, never a number without its report. */
-const issue = async (parts: Parts, surveyId: string): Promise<ReportRow> => {
+const issue = async (parts: Parts, { surveyId, withPlaces }: ParsedInputOf<'reports.issue'>): Promise<ReportRow> => {
   await parts.yard.write((db) => judgeAnew(db, surveyId))
   for (let attempt = 0; attempt < attempts; attempt += 1) {
     const made = await parts.yard.read((db) => draft(db, parts, surveyId))
-    const { survey, settings, number, revision, issuedAt } = made
-    const document = composeReport({ survey, settings, number, revision, issuedAt, programVersion: parts.version, words: en })
+    const { survey, settings, photographRecord, number, revision, issuedAt } = made
+    const document = composeReport({ survey, settings, number, revision, issuedAt, programVersion: parts.version, words: en, withPlaces, photographRecord })
     const pdf = await write(parts, document)
     const report = await parts.yard.write((db) => record(db, parts.newId(), made, document, pdf))
     if (report) return report
@@ -103,10 +108,10 @@ const issue = async (parts: Parts, surveyId: string): Promise<ReportRow> => {
 }
 
 export const reportProcedures = (parts: Parts): Procedures<'reports'> => ({
-  'reports.issue': async ({ surveyId }) => {
-    const report = await issue(parts, surveyId)
+  'reports.issue': async (input) => {
+    const report = await issue(parts, input)
     // The survey is over: no phone hands anything in any more.
-    await parts.phoneDoor?.close(surveyId)
+    await parts.phoneDoor?.close(input.surveyId)
     return { report }
   },
   'reports.list': ({ surveyId, ...page }) =>

@@ -60,7 +60,7 @@ const fill = async (desk: Desk, undo: Undo): Promise<void> => {
   await walk(desk, surveyId, tandemScript)
   await addPictures(desk, surveyId)
   // Last, for an issued report is never taken back.
-  await desk['reports.issue']({ surveyId })
+  await desk['reports.issue']({ surveyId, withPlaces: false })
 }
 
 /** Takes back every step it can: one that fails leaves the others to be taken back all the same. */

@@ -23,9 +23,15 @@ const drawMissing = (sheet: Sheet, { photographs, labels }: ReportDocument, albu
   sheet.y += 6
 }
 
+const drawBelow = (sheet: Sheet, sentence: string | undefined): void => {
+  if (sentence === undefined) return
+  sheet.y += 6
+  sheet.paragraph(sentence, styles.small, sheet.whole)
+}
+
 /** Photographs that stand with no finding, and the register of all. A few are fetched at a time. */
 const drawPhotographPart = async (sheet: Sheet, document: ReportDocument, album: Album, bookmarks: ReturnType<typeof bookmarksOf>): Promise<void> => {
-  const { labels, photographs, photographsKept, findings } = document
+  const { labels, photographs, photographsKept, photographRecord, findings } = document
   const shown = new Set(findings.flatMap((finding) => finding.photographs))
   const others = photographs.filter(({ number }) => !shown.has(number))
   if (others.length > 0) {
@@ -36,12 +42,13 @@ const drawPhotographPart = async (sheet: Sheet, document: ReportDocument, album:
     }
   }
   beginPart(sheet, bookmarks, labels.register)
-  if (photographs.length === 0) return sheet.paragraph(photographsKept ?? labels.noPhotographs, styles.body, sheet.whole)
-  drawMissing(sheet, document, album)
-  drawRegister(sheet, document)
-  if (photographsKept === undefined) return
-  sheet.y += 6
-  sheet.paragraph(photographsKept, styles.small, sheet.whole)
+  if (photographs.length === 0) sheet.paragraph(photographsKept ?? labels.noPhotographs, styles.body, sheet.whole)
+  else {
+    drawMissing(sheet, document, album)
+    drawRegister(sheet, document)
+    drawBelow(sheet, photographsKept)
+  }
+  drawBelow(sheet, photographRecord?.sentence)
 }
 
 /** Draws the whole report into an open PDF and ends it. */

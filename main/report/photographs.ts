@@ -114,7 +114,7 @@ export const drawPhotographs = (sheet: Sheet, photographs: readonly PhotographLi
   }
 }
 
-/** Number, what it shows, file, time from the camera and the beginning of its fingerprint, for every photograph. */
+/** Number, what it shows, file, time and, where it is wanted, place from the camera, and the beginning of its fingerprint, for every photograph. */
 export const drawRegister = (sheet: Sheet, { photographs, labels }: ReportDocument): void => {
   new Table(sheet, [
     { heading: labels.number, share: 0.1, align: 'right' },
@@ -123,12 +123,12 @@ export const drawRegister = (sheet: Sheet, { photographs, labels }: ReportDocume
     { heading: labels.fromTheCamera, share: 0.26 },
     { heading: labels.fingerprint, share: 0.17 },
   ]).draw(
-    photographs.map(({ number, shows, fileName, fromTheCamera, sha256 }) => ({
+    photographs.map(({ number, shows, fileName, fromTheCamera, placeFromTheCamera, sha256 }) => ({
       cells: [
         { text: String(number), style: styles.figures },
         { text: shows },
         { text: fileName },
-        { text: fromTheCamera ?? '–', style: styles.figures },
+        { text: [fromTheCamera, placeFromTheCamera].filter((part) => part !== undefined).join('\n') || '–', style: styles.figures },
         { text: sha256.slice(0, 12), style: styles.figures },
       ],
     })),

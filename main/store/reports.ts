@@ -1,4 +1,4 @@
-import type { Insertable, Selectable } from 'kysely'
+import { sql, type Insertable, type Selectable } from 'kysely'
 import type { ReportRow } from '../../shared-logic/survey/records'
 import type { ReadableDb, WritableDb } from './database'
 import type { Page } from './rigs'
@@ -36,6 +36,21 @@ export const findReport = async (db: ReadableDb, id: string): Promise<ReportRow 
 export const insertReport = async (db: WritableDb, report: Insertable<ReportTable>): Promise<ReportRow> => {
   await db.insertInto('reports').values(report).execute()
   return asReportRow(report)
+}
+
+/** An issued report as it is to be proven: its PDF's size and hash, and what its frozen document says of the record of photographs, as JSON. */
+export interface ReportToProve extends ReportRow {
+  readonly isReadable: boolean
+  readonly photographRecord: string | null
+}
+
+/** Revisions of one survey, newest first. A document that is no JSON any more is said to be so, and stops nothing. */
+export const reportsToProve = async (db: ReadableDb, surveyId: string): Promise<ReportToProve[]> => {
+  const isReadable = sql<number>`json_valid(document_json)`
+  const rows = await db.selectFrom('reports').select(rowColumns)
+    .select([isReadable.as('is_readable'), sql<string | null>`CASE WHEN ${isReadable} THEN document_json -> '$.photographRecord' END`.as('photograph_record')])
+    .where('survey_id', '=', surveyId).orderBy('revision', 'desc').execute()
+  return rows.map((row) => ({ ...asReportRow(row), isReadable: row.is_readable === 1, photographRecord: row.photograph_record }))
 }
 
 export const recordedPdfs = async (db: ReadableDb): Promise<Set<string>> =>

@@ -1,6 +1,7 @@
 import { z } from 'zod'
 import { markLayerSchema } from '../marking/marks'
 import { phoneStateSchema } from '../phone/phone-state'
+import { verifiedSchema } from '../proof/problem'
 import { rigSchema } from '../rig/rig'
 import { ruleBookSchema } from '../rules/rule-book'
 import { answerSchema } from '../survey/answer'
@@ -72,7 +73,12 @@ export const contract = {
   'phone.open': writes(surveyRef.extend({ minutes: z.int().min(5).max(240).default(60), isSecure: z.boolean().default(false), address: z.string().max(64).optional() }), phoneStateSchema),
   'phone.state': reads(surveyRef, z.object({ door: phoneStateSchema.optional() })),
   'phone.close': writes(surveyRef, nothing),
-  'reports.issue': writes(surveyRef, z.object({ report: reportRowSchema })),
+  /** Works the record of a survey's photographs out again and reads every original and report of it: seconds where there are many. */
+  'proof.verify': reads(surveyRef, verifiedSchema),
+  /** Ends the verifying of a survey; who asked for it is refused with 'proof.stopped'. */
+  'proof.stop': reads(surveyRef, nothing),
+  /** `withPlaces` prints where each photograph was taken, by its camera; left out unless it is wanted. */
+  'reports.issue': writes(surveyRef.extend({ withPlaces: z.boolean().default(false) }), z.object({ report: reportRowSchema })),
   'reports.list': reads(z.object({ surveyId: idSchema.optional(), ...page }), z.object({ reports: z.array(reportRowSchema) })),
 } as const
 

@@ -1,3 +1,4 @@
+import type { RecordEnd } from '../proof/entry'
 import type { Survey } from '../survey/records'
 import type { Settings } from '../survey/settings'
 import type { Words } from '../words/en'
@@ -26,6 +27,10 @@ export interface ReportInput {
   readonly issuedAt: string
   readonly programVersion: string
   readonly words: Words
+  /** Prints where each photograph was taken, by its camera. */
+  readonly withPlaces?: boolean
+  /** Where the survey's record of photographs stands; a survey that is only a file has none. */
+  readonly photographRecord?: RecordEnd | undefined
 }
 
 type Head = Pick<ReportDocument, 'language' | 'paper' | 'number' | 'revision' | 'surveyId' | 'surveyDate' | 'issuedAt' | 'programVersion' | 'catalogueVersion' | 'ruleBook'
@@ -60,6 +65,12 @@ const methodOf = ({ survey, programVersion, words, revision }: ReportInput, cont
   ...(revision > 1 ? [say(words.report.revised, { revision }, context.units)] : []),
 ]
 
+const recordPart = ({ photographRecord, words }: ReportInput, context: ReportContext): Pick<ReportDocument, 'photographRecord'> => {
+  if (photographRecord === undefined) return {}
+  const { entryCount, lastSha256 } = photographRecord
+  return { photographRecord: { entryCount, lastSha256, sentence: say(words.report.photographRecord, { count: entryCount, sha256: lastSha256 }, context.units) } }
+}
+
 /** Words a survey into a report. Pure: the same input gives the same document. */
 export const composeReport = (input: ReportInput): ReportDocument => {
   const { survey, words, settings } = input
@@ -84,8 +95,9 @@ export const composeReport = (input: ReportInput): ReportDocument => {
     notSeen: notSeenPart(context),
     ...(corrosion && { corrosion }),
     ...(sums && { sums }),
-    photographs: photographsPart(context),
+    photographs: photographsPart(context, input.withPlaces ?? false),
     photographsKept: sayLeftOut(survey.photographs.length - context.photographs.length, context.photographs.length, context),
+    ...recordPart(input, context),
     cautions: cautionsPart(context, sums),
     method: methodOf(input, context),
     sources: sourcesPart(context),

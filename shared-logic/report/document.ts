@@ -1,4 +1,5 @@
 import { z } from 'zod'
+import { recordEndSchema } from '../proof/entry'
 import { ruleBookSchema } from '../rules/rule-book'
 import { dateSchema, idSchema, instantSchema, sha256Schema } from '../survey/records'
 import { paperSchema } from '../survey/settings'
@@ -90,6 +91,8 @@ export const photographLineSchema = z.object({
   fileName: text,
   /** Time as the camera wrote it; not trusted, and printed as 'from the camera'. */
   fromTheCamera: text.optional(),
+  /** Where the camera says it was taken: '38.70710° N, 9.13550° W'. Stands in reports that are wanted with places, else never. */
+  placeFromTheCamera: text.optional(),
   /** What it shows: 'Oil level, left front', or empty when it belongs to no check. */
   subject: text,
   /** Subject and caption in one: 'Oil level, left front: milky. Seen from below.' Empty where there is neither. */
@@ -167,6 +170,8 @@ export const reportDocumentSchema = z.object({
   photographs: z.array(photographLineSchema),
   /** How many photographs are kept with the survey and not printed, said in a sentence. */
   photographsKept: text.optional(),
+  /** Where the survey's record of photographs stood; who keeps the report can have the record held to it. Absent in reports older than the record. */
+  photographRecord: recordEndSchema.extend({ sentence: text }).optional(),
   cautions: z.array(cautionSchema),
   /** Paragraphs. */
   method: z.array(text),

@@ -1,5 +1,6 @@
 import { marksDrawing } from '../marking/marks-drawing'
 import { sayMarks } from '../marking/say-marks'
+import type { Photograph } from '../survey/records'
 import { wordsOf } from '../words/check-sentences'
 import { namePlace } from '../words/position'
 import { say, sayDate } from '../words/say'
@@ -13,6 +14,13 @@ export const sayCameraTime = (written: string): string => {
   if (match === null || Number(match[2]) < 1 || Number(match[2]) > 12) return written.trim()
   const offset = match[5] === undefined ? '' : ` ${match[5] === 'Z' ? 'UTC' : match[5]}`
   return `${sayDate(`${match[1]}-${match[2]}-${match[3]}`)}, ${match[4]}${offset}`
+}
+
+/** 38.7071, -9.1355 as '38.70710° N, 9.13550° W': to about a metre, as cameras write it. */
+const sayPlaceOf = ({ latitude, longitude }: Photograph, { words, units }: ReportContext): string | undefined => {
+  if (latitude === undefined || longitude === undefined) return undefined
+  const { place, north, south, east, west } = words.report.placeFromTheCamera
+  return say(place, { latitude: Math.abs(latitude).toFixed(5), northOrSouth: latitude < 0 ? south : north, longitude: Math.abs(longitude).toFixed(5), eastOrWest: longitude < 0 ? west : east }, units)
 }
 
 const subjectOf = ({ owner }: NumberedPhotograph, { words, place }: ReportContext): string => {
@@ -36,12 +44,13 @@ const alternativeOf = ({ photograph, number }: NumberedPhotograph, shows: string
   return say(context.words.report.photographAlternative, { number, what }, context.units)
 }
 
-/** The register: every photograph that prints with its number, in the order they are met. */
-export const photographsPart = (context: ReportContext): PhotographLine[] =>
+/** The register: every photograph that prints with its number, in the order they are met. `withPlaces` tells where each was taken. */
+export const photographsPart = (context: ReportContext, withPlaces = false): PhotographLine[] =>
   context.photographs.map((each) => {
     const { photograph, owner, number } = each
     const finding = owner === undefined ? undefined : context.findingNumber(owner.key)
     const subject = subjectOf(each, context)
+    const place = withPlaces ? sayPlaceOf(photograph, context) : undefined
     const shows = showsOf(subject, photograph.caption.trim())
     return {
       number,
@@ -49,6 +58,7 @@ export const photographsPart = (context: ReportContext): PhotographLine[] =>
       caption: photograph.caption.trim(),
       fileName: photograph.fileName,
       fromTheCamera: photograph.takenAt === undefined ? undefined : sayCameraTime(photograph.takenAt),
+      ...(place !== undefined && { placeFromTheCamera: place }),
       subject,
       shows,
       alternative: alternativeOf(each, shows, context),

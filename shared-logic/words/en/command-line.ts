@@ -6,6 +6,7 @@ export const commandLine = {
     list: { form: 'list [--folder FOLDER]', does: 'Lists the rigs and surveys of a yard.' },
     show: { form: 'show RIG-OR-SURVEY [--folder FOLDER]', does: 'Shows one rig or survey: by id, name or report number.' },
     report: { form: 'report SURVEY [-o FILE] [--folder FOLDER]', does: 'Writes the PDF of an issued survey, or of a survey given as a JSON file.' },
+    verify: { form: 'verify [SURVEY] [--folder FOLDER]', does: 'Works the record of photographs out again, of one survey or of the whole yard, reads every original and report, and says what was changed, missing or added.' },
     judge: { form: 'judge SURVEY.json', does: 'Judges a survey given as a JSON file: verdict, tallies and findings.' },
     sums: { form: 'sums RIG.json', does: 'Works out load, reserve, balance, tyres, coupling and brakes of a rig given as a JSON file.' },
     grade: { form: 'grade SPOT.json', does: 'Grades corroded spots given as a JSON file: coating, metal, remedy, life of the zinc.' },
@@ -24,7 +25,7 @@ export const commandLine = {
     '--find-rust      outlines by colour and texture instead',
     '--sensitivity    0 finds the surest rust alone, 1 all that may be rust; 0.5 when left away',
   ],
-  exitCodes: 'Exit code 0: done. 1: input refused, the reason on standard error. 2: wrong usage.',
+  exitCodes: 'Exit code 0: done. 1: input refused, the reason on standard error; by verify: something is not as recorded. 2: wrong usage.',
   wrongUsage: {
     tooFew: '{command} needs more: {form}',
     tooMany: '{command} takes no more than this: {form}',
@@ -60,6 +61,17 @@ export const commandLine = {
   criterion: 'Criterion',
   source: 'Source',
   bothRuleBooks: 'Both rule books',
+  verify: {
+    survey: '{rig}, {date}',
+    surveyWithReport: '{rig}, {date}, {number}',
+    /** Of a survey whose own row is gone. */
+    surveyGone: 'Survey {id}, which the yard does not have any more',
+    nothing: 'No photograph and no report is kept in this yard.',
+    ofNoSurvey: 'In the yard’s folder, of no survey',
+    progress: 'Read {done} of {total}',
+    allRight: 'All is as it was recorded. Photographs: {photographs}; surveys: {surveys}.',
+    wrong: { one: 'One thing is not as it was recorded.', many: '{count} things are not as they were recorded.' },
+  },
   exampleMade: 'The example yard is in {folder}',
   statuses: { 'under way': 'under way', issued: 'issued' },
 } as const

@@ -4,6 +4,7 @@ import { corrosionWords } from './corrosion'
 import { doorWords } from './doors'
 import { fieldOptions } from './field-options'
 import { fields } from './fields'
+import { proofWords } from './proof'
 import { refusals } from './refusals'
 import { reportWords } from './report'
 import { cameraWords } from './screens/camera'
@@ -35,6 +36,7 @@ export const en = {
   sums: sumsWords,
   tieDownPlan: tieDownPlanWords,
   corrosion: corrosionWords,
+  proof: proofWords,
   commandLine,
   doors: doorWords,
   screens: { yard: yardWords, rig: rigWords, survey: surveyWords, measuring: measuringWords, marking: markingWords, pictureBoard: pictureBoardWords, sums: sumsScreenWords, reportPage: reportPageWords, contactSheet: contactSheetWords, camera: cameraWords, corrosion: corrosionScreenWords, phone: { page: phonePageWords, panel: phonePanelWords }, settings: settingsWords, shell: shellWords },

@@ -122,6 +122,7 @@ export const refusals: Readonly<Record<string, string>> = {
   'photograph.takes-too-much': '“{name}” takes more memory or time to read than this program allows, so it was not taken. Export it smaller, or as JPEG.',
   'photograph.too-large': '“{name}” is larger than {megabytes} MB. Export it smaller, or as JPEG.',
   'photograph.too-many-pixels': '“{name}” has more than {megapixels} million pixels. Export it smaller.',
+  'proof.stopped': 'Verifying was stopped before its end, so nothing is said of these photographs. Begin again when there is time.',
   'program.fault': 'Something went wrong inside the program. Nothing was kept of this; what was kept before is kept.',
   'quantity.empty': 'Nothing was entered. Enter a number with its unit, or mark it as not seen.',
   'quantity.no-unit-after': '“{written}”: the {number} at the end has no unit. Write its unit behind it ({known}), or leave it away.',

@@ -109,6 +109,8 @@ export const reportWords = {
     all: { one: 'One photograph is kept with the survey and not printed here.', many: '{count} photographs are kept with the survey and not printed here.' },
     further: { one: 'One further photograph is kept with the survey and not printed here.', many: '{count} further photographs are kept with the survey and not printed here.' },
   },
+  placeFromTheCamera: { place: '{latitude}° {northOrSouth}, {longitude}° {eastOrWest}', north: 'N', south: 'S', east: 'E', west: 'W' },
+  photographRecord: 'Record of the photographs: {count} entries when this report was written, each with the hash of the one before it. SHA-256 of the last: {sha256}. Held to this, the record shows whether anything in it was written anew since.',
   photographWanted: 'A finding that wants a photograph has none: {numbers}.',
   photographsWanted: 'Findings that want a photograph and have none: {numbers}.',
   /** Ours; common practice, no source. */
@@ -123,7 +125,7 @@ export const reportWords = {
     'The rig was walked station by station on {date}. Each check asks one question at one place. Where a check can be judged by rule, the verdict follows from what was recorded, by the criterion and source printed with it; where the surveyor decided otherwise, both verdicts and the reason are printed.',
     'Pass, advisory and fail count what was seen. “Not seen” means a check was asked and could not be made, or was left open; it is never a pass. “Not applicable” was set aside with its reason. The verdict of a station, and of the whole, is the worst of what was seen.',
     'The survey is visual unless an instrument is named. Nothing was dismantled beyond what a check tells, and no load test was made. Figures are as read on the day. What is marked “common practice” rests on trade knowledge without a published source; what is marked “from memory” was not confirmed and never decides a fail by itself.',
-    'Photographs are the surveyor’s, kept unaltered under their SHA-256 fingerprint and printed from reduced copies. Times “from the camera” are as the camera wrote them and are not verified.',
+    'Photographs are the surveyor’s, kept unaltered under their SHA-256 fingerprint and printed from reduced copies. Times and places “from the camera” are as the camera wrote them and are not verified.',
     'Made with Bunkwright {programVersion}, check catalogue {catalogueVersion}. The whole report is attached to this file as data.',
   ],
   declaration: 'I surveyed this rig on {date} and recorded what this report says was seen.',

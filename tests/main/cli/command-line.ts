@@ -1,7 +1,8 @@
 import { mkdtemp, mkdir, rm, writeFile } from 'node:fs/promises'
 import { tmpdir } from 'node:os'
 import { dirname, join } from 'node:path'
-import { runCommandLine, type ExitCode } from '../../../main/cli/run-command-line'
+import type { ExitCode } from '../../../main/cli/command'
+import { runCommandLine } from '../../../main/cli/run-command-line'
 
 /** The day on which these tests stand. */
 export const today = new Date('2026-06-15T12:00:00Z')

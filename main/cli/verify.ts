@@ -1,0 +1,91 @@
+import { refuse } from '../../shared-logic/contract/refusal'
+import type { Verified } from '../../shared-logic/proof/problem'
+import { en } from '../../shared-logic/words/en'
+import { sayBytes } from '../../shared-logic/words/say-bytes'
+import { sayBeside, sayEnd, sayOutcome, sayProblem, sayReportEnds } from '../../shared-logic/words/say-proof'
+import type { VerifiedYard, VerifyYardOptions } from '../desk/verify-yard'
+import { fill } from './columns'
+import type { Answer, Command, Given } from './command'
+import { findNamed } from './find-named'
+import { readYard } from './read-yard'
+
+const words = en.commandLine.verify
+
+/** Work that lasts longer than this says how far it is, and then as often again. */
+const sayEveryMs = 2_000
+
+/** Counts what is read, and tells of it when it takes long. */
+const counting = ({ tell, now }: Given): Pick<VerifyYardOptions, 'onTotal' | 'onBytes'> => {
+  let total = 0
+  let done = 0
+  let told = now().getTime()
+  return {
+    onTotal: (byteCount) => (total = byteCount),
+    onBytes: (byteCount) => {
+      done += byteCount
+      const at = now().getTime()
+      if (at - told < sayEveryMs) return
+      told = at
+      tell(fill(words.progress, { done: sayBytes(done), total: sayBytes(total) }))
+    },
+  }
+}
+
+const nameOf = ({ id, rigName, surveyDate, reportNumber }: VerifiedYard['surveys'][number]['survey']): string =>
+  rigName === undefined || surveyDate === undefined
+    ? fill(words.surveyGone, { id })
+    : fill(reportNumber === undefined ? words.survey : words.surveyWithReport, { rig: rigName, date: surveyDate, number: reportNumber ?? '' })
+
+const saySurvey = (name: string, verified: Verified): string[] => [
+  name,
+  ...[
+    sayOutcome(en, verified),
+    ...verified.problems.map((problem) => sayProblem(en, problem)),
+    ...sayBeside(en, verified),
+    ...(verified.end ? [sayEnd(en, verified.end)] : []),
+    ...sayReportEnds(en, verified),
+  ].map((line) => `  ${line}`),
+]
+
+const inWords = (verified: Verified) => ({ ...verified, problems: verified.problems.map((problem) => ({ ...problem, sentence: sayProblem(en, problem) })) })
+
+const ofSurvey = async (given: Given, named: string): Promise<Answer> =>
+  readYard(given, async (desk, opened) => {
+    const found = await findNamed(desk, named, ['survey'])
+    if (found.kind !== 'survey') return refuse('cli.nothing-of-that-name', { name: named })
+    const { id, rigName, surveyDate, reportNumber } = found.survey
+    const verified = await opened.verifySurvey(id, counting(given))
+    return {
+      lines: [...saySurvey(nameOf({ id, rigName, surveyDate, reportNumber }), verified), '', en.proof.meaning],
+      json: { surveyId: id, ...inWords(verified), asRecorded: verified.problems.length === 0 },
+      exitCode: verified.problems.length === 0 ? 0 : 1,
+    }
+  })
+
+const sayYard = ({ surveys, problems }: VerifiedYard): Answer => {
+  const count = problems.length + surveys.reduce((sum, { verified }) => sum + verified.problems.length, 0)
+  const photographs = surveys.reduce((sum, { verified }) => sum + verified.photographCount + verified.removedCount, 0)
+  const outcome = count === 0 ? fill(words.allRight, { photographs, surveys: surveys.length }) : fill(count === 1 ? words.wrong.one : words.wrong.many, { count })
+  return {
+    lines: [
+      ...surveys.flatMap(({ survey, verified }) => [...saySurvey(nameOf(survey), verified), '']),
+      ...(problems.length > 0 ? [words.ofNoSurvey, ...problems.map((problem) => `  ${sayProblem(en, problem)}`), ''] : []),
+      ...(surveys.length === 0 && problems.length === 0 ? [words.nothing] : [outcome, '', en.proof.meaning]),
+    ],
+    json: {
+      asRecorded: count === 0,
+      surveys: surveys.map(({ survey, verified }) => ({ surveyId: survey.id, ...inWords(verified) })),
+      problems: problems.map((problem) => ({ ...problem, sentence: sayProblem(en, problem) })),
+    },
+    exitCode: count === 0 ? 0 : 1,
+  }
+}
+
+const ofYard = (given: Given): Promise<Answer> => readYard(given, async (_desk, opened) => sayYard(await opened.verifyYard(counting(given))))
+
+/** `verify`: of one survey, by id or report number, or of the whole yard. Answers 1 where anything is not as it was recorded. */
+export const verify: Command = {
+  words: [0, 1],
+  options: ['folder'],
+  run: (given) => (given.words[0] === undefined ? ofYard(given) : ofSurvey(given, given.words[0])),
+}

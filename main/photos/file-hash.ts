@@ -1,0 +1,46 @@
+import { createHash } from 'node:crypto'
+import { createReadStream } from 'node:fs'
+import { stat } from 'node:fs/promises'
+
+export interface LookOptions {
+  /** Ends the looking; what was asked for then rejects with its reason. */
+  readonly signal?: AbortSignal | undefined
+  /** Told of every piece read. */
+  readonly onBytes?: ((byteCount: number) => void) | undefined
+}
+
+/** What became of a file that was recorded with its size and hash. */
+export type FileFound =
+  | { readonly is: 'as recorded' | 'missing' }
+  | { readonly is: 'resized'; readonly byteCount: number }
+  | { readonly is: 'changed'; readonly sha256: string }
+  | { readonly is: 'unreadable'; readonly reason: string }
+
+/** Small enough that hashing one never holds the window up, large enough to read at the disk's own speed. */
+const pieceBytes = 256 * 1024
+
+const codeOf = (error: unknown): string => (error instanceof Error && 'code' in error ? String(error.code) : '')
+
+const hashOf = async (path: string, { signal, onBytes }: LookOptions): Promise<string> => {
+  const hash = createHash('sha256')
+  for await (const piece of createReadStream(path, { highWaterMark: pieceBytes, signal }) as AsyncIterable<Buffer>) {
+    hash.update(piece)
+    onBytes?.(piece.length)
+  }
+  return hash.digest('hex')
+}
+
+/** Reads a file from end to end, a piece at a time, and holds it to its recorded size and hash. */
+export const lookAtFile = async (path: string, recorded: { readonly sha256: string; readonly byteCount: number }, options: LookOptions = {}): Promise<FileFound> => {
+  options.signal?.throwIfAborted()
+  try {
+    const { size } = await stat(path)
+    if (size !== recorded.byteCount) return { is: 'resized', byteCount: size }
+    const sha256 = await hashOf(path, options)
+    return sha256 === recorded.sha256 ? { is: 'as recorded' } : { is: 'changed', sha256 }
+  } catch (error) {
+    options.signal?.throwIfAborted()
+    const code = codeOf(error)
+    return code === 'ENOENT' || code === 'ENOTDIR' ? { is: 'missing' } : { is: 'unreadable', reason: code || String(error) }
+  }
+}

@@ -1,0 +1,43 @@
+import type { RecordEnd } from '../proof/entry'
+import type { Problem, Verified } from '../proof/problem'
+import type { Words } from './en'
+import { sayDate } from './say'
+
+const fill = (line: string, values: Readonly<Record<string, string | number>>): string => line.replaceAll(/\{(\w+)\}/g, (gap, name: string) => String(values[name] ?? gap))
+
+const isFact = (words: Words, name: string | number | undefined): name is keyof Words['proof']['facts'] => typeof name === 'string' && Object.hasOwn(words.proof.facts, name)
+
+const shown = (words: Words, value: string | number | undefined): string => {
+  const text = String(value ?? '–')
+  if (text === 'true') return words.proof.yes
+  if (text === 'false') return words.proof.no
+  return /^[0-9a-f]{64}$/.test(text) ? `${text.slice(0, 12)}…` : text
+}
+
+/** The sentence of what is not as it was recorded. Hashes are cut short; a changed fact shows what it was and what it is. */
+export const sayProblem = (words: Words, { code, values }: Problem): string => {
+  const said: Record<string, string> = Object.fromEntries(Object.entries(values).map(([name, value]) => [name, shown(words, value)]))
+  if (isFact(words, values['fact'])) said['fact'] = words.proof.facts[values['fact']]
+  return fill(words.proof.problems[code], said)
+}
+
+const counted = ({ one, many }: { readonly one: string; readonly many: string }, count: number, more: Readonly<Record<string, string>> = {}): string => fill(count === 1 ? one : many, { count, ...more })
+
+/** In a sentence: '12 photographs, all as they came in.' or how much is not as it was recorded. */
+export const sayOutcome = (words: Words, { photographCount, removedCount, problems }: Verified): string => {
+  if (problems.length > 0) return counted(words.proof.wrong, problems.length)
+  return photographCount === 0 && removedCount === 0 ? words.proof.allRight.none : counted(words.proof.allRight, photographCount)
+}
+
+/** What goes with it: those removed, and those of which less is proven. */
+export const sayBeside = (words: Words, { removedCount, late }: Verified): string[] => [
+  ...(removedCount > 0 ? [counted(words.proof.removed, removedCount)] : []),
+  ...(late ? [counted(words.proof.late, late.count, { date: sayDate(late.at) })] : []),
+]
+
+export const sayEnd = (words: Words, { entryCount, lastSha256 }: RecordEnd): string => fill(words.proof.end, { count: entryCount, sha256: lastSha256 })
+
+/** What each issued report prints of the record, to be held to the paper. */
+export const sayReportEnds = (words: Words, { reports }: Verified): string[] =>
+  reports.map(({ number, revision, end }) =>
+    end === undefined ? fill(words.proof.reportBefore, { number, revision }) : fill(words.proof.reportEnd, { number, revision, count: end.entryCount, sha256: end.lastSha256 }))
