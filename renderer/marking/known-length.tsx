@@ -16,12 +16,13 @@ interface KnownLengthProps {
   readonly onDraw: () => void
   readonly onPut: (sketch: Sketch, gesture?: string) => void
   readonly onTyped: () => void
+  readonly onRemove: () => void
 }
 
 const shownTiltDegrees = 20
 
 /** What lengths of this picture are measured by; without it none is told. */
-export const KnownLength = ({ sketch, size, isDrawing, onDraw, onPut, onTyped }: KnownLengthProps) => {
+export const KnownLength = ({ sketch, size, isDrawing, onDraw, onPut, onTyped, onRemove }: KnownLengthProps) => {
   const { words, units } = useReader()
   const said = words.screens.marking.known
   const { known } = sketch
@@ -35,6 +36,7 @@ export const KnownLength = ({ sketch, size, isDrawing, onDraw, onPut, onTyped }:
         <>
           <KnownLengthField label={said.length} value={known.lengthM} onChange={(lengthM) => onPut({ ...sketch, known: { ...known, lengthM } }, 'known length')} onSubmit={onTyped} isFocused={known.lengthM === undefined} />
           {typeof problem === 'object' && <p role="alert" className={layout.refused}>{sayRefusal(words, problem)}</p>}
+          <Button onPress={onRemove}>{words.screens.marking.remove}</Button>
           {tilt && <p className={layout.soft}>{say(said.tilt, { degrees: tilt.degrees, share: `${Math.round(tilt.missingShare * 100)} %` }, units)}</p>}
         </>
       )}

@@ -50,6 +50,10 @@ export const MarkingBench = ({ picture, history, onHistory }: MarkingBenchProps)
     setWanted(sketch.marks.length)
     stopWriting()
   }
+  const remove = (which: Chosen): void => {
+    change(withoutMark(sketch, which))
+    toStage()
+  }
   useEffect(toStage, [])
   const isMeasuring = tool === 'length' || tool === 'known' || sketch.known !== undefined || sketch.marks.some(({ kind }) => kind === 'length')
   return (
@@ -67,14 +71,14 @@ export const MarkingBench = ({ picture, history, onHistory }: MarkingBenchProps)
         <p>{said.tell[tool]}</p>
         <HistoryButtons history={history} onHistory={onHistory} />
         {writing && <NewWords key={writing.at.join()} text={writing.text} onType={(text) => setWriting({ ...writing, text })} onDone={putWords} onGiveUp={stopWriting} />}
-        {mark !== undefined && chosen !== undefined && (
+        {mark !== undefined && chosen !== undefined && chosen !== 'known' && (
           <section aria-label={said.chosen} className={style.part}>
             <h3>{nameOfMark(layerOf(sketch, size), chosen, reader)}</h3>
             {mark.kind === 'text' && <ChangedWords key={chosen} text={mark.text} onChange={(text) => change(withMark(sketch, chosen, { ...mark, text }), `words ${chosen}`)} />}
-            <Button onPress={() => { change(withoutMark(sketch, chosen)); toStage() }}>{said.remove}</Button>
+            <Button onPress={() => remove(chosen)}>{said.remove}</Button>
           </section>
         )}
-        {isMeasuring && <KnownLength sketch={sketch} size={size} isDrawing={tool === 'known'} onDraw={() => { take('known'); toStage() }} onPut={change} onTyped={toStage} />}
+        {isMeasuring && <KnownLength sketch={sketch} size={size} isDrawing={tool === 'known'} onDraw={() => { take('known'); toStage() }} onPut={change} onTyped={toStage} onRemove={() => remove('known')} />}
       </div>
     </div>
   )

@@ -41,6 +41,23 @@ const widths = [['desktop', 1280, 800], ['phone', 390, 844]] as const
 /** Nothing may be wider than the window. Answers by how many pixels it is. */
 export const overflowOn = (page: Page): Promise<number> => page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth)
 
+const targetPx = 44
+
+/** Things to tap on the screen that are smaller than a gloved thumb wants; a link within a sentence is none. */
+export const smallTargets = (page: Page): Promise<string[]> =>
+  page.evaluate((least) => {
+    const tappable = [...document.querySelectorAll<HTMLElement>('button, a[href], [role=radio], input:not([type=hidden], [type=file], [type=radio], [type=range]), textarea, summary')]
+    return tappable.flatMap((target) => {
+      // A link whose after-image covers its row is as large as the row.
+      const isStretched = getComputedStyle(target, '::after').position === 'absolute'
+      const { width, height } = ((isStretched ? target.offsetParent : null) ?? target).getBoundingClientRect()
+      const isShown = target.checkVisibility({ visibilityProperty: true }) && width > 1 && height > 1 && target.closest('.visually-hidden') === null && target.tabIndex >= 0
+      const isSkip = target.getAttribute('href') === '#main'
+      const isInSentence = target.closest('p') !== null
+      return isShown && !isSkip && !isInSentence && (width < least - 0.5 || height < least - 0.5) ? [`${target.tagName} “${target.getAttribute('aria-label') ?? target.textContent.trim().slice(0, 40)}” ${Math.round(width)} × ${Math.round(height)}`] : []
+    })
+  }, targetPx)
+
 /** The colours of one light may still stand a frame or two after the other is asked for. */
 const settled = (page: Page): Promise<void> =>
   page.evaluate(async () => {

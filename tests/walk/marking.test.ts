@@ -8,8 +8,9 @@ import type { PixelPoint } from '../../shared-logic/measuring/measurement'
 import type { Photograph, Survey } from '../../shared-logic/survey/records'
 import { en } from '../../shared-logic/words/en'
 import { beginSurvey } from './desk-beside'
+import { fingersOn } from './fingers'
 import { Keyboard } from './keyboard'
-import { lookAt } from './look'
+import { lookAt, overflowOn, screensFolder, smallTargets } from './look'
 import { addByPicker } from './photographs'
 import { makeYardFolder, startProgram, type Program } from './program'
 import { openBrowser, openWindow, type ProgramWindow } from './window'
@@ -91,7 +92,6 @@ beforeEach(async () => {
   await standAtCheck()
 }, 60_000)
 afterAll(async () => {
-  expect(window.complaints).toEqual([])
   await browser.close()
   await program.end('SIGTERM')
   await place.remove()
@@ -164,6 +164,7 @@ it('is drawn wholly by keyboard: one of each, measured by a known length, moved,
   expect(layer?.marks[4]).toMatchObject({ kind: 'text', text: 'crack at the weld', at: [600, 470] })
   // The picture in the viewer says what is marked on it.
   await page.getByRole('img', { name: /; marked: arrow, circle, box, line drawn by hand, “crack at the weld”, 30 mm ± [\d.]+ mm, known: 60 mm$/ }).waitFor()
+  expect(window.complaints).toEqual([])
 }, 120_000)
 
 it('on a turned picture is drawn by mouse as it is seen, and kept in px of the upright original; the original stays as it was', async () => {
@@ -204,11 +205,12 @@ it('on a turned picture is drawn by mouse as it is seen, and kept in px of the u
   expect(freehand.points.length).toBeGreaterThan(8)
   expect(await lookAt(page, 'marked-viewer')).toEqual([])
   await page.getByRole('button', { name: viewer.close, exact: true }).click()
-  await page.screenshot({ path: 'tests/output/screens/marked-strip.png' })
+  await page.screenshot({ path: `${screensFolder}marked-strip.png` })
 
   const sha256 = (bytes: Uint8Array): string => createHash('sha256').update(bytes).digest('hex')
   const served = await (await page.request.get(`${new URL(program.address).origin}/photographs/${before.sha256}/original`)).body()
   expect([sha256(served), before.sha256]).toEqual([sha256(original), sha256(original)])
+  expect(window.complaints).toEqual([])
 }, 120_000)
 
 it('is not lost by accident: Escape gives up one thing after the other, and asks before the board is left', async () => {
@@ -233,4 +235,58 @@ it('is not lost by accident: Escape gives up one thing after the other, and asks
   await page.getByRole('button', { name: said.discard, exact: true }).click()
   await board().waitFor({ state: 'detached' })
   expect(await keptLayer()).toBeUndefined()
+  expect(window.complaints).toEqual([])
 }, 60_000)
+
+it('is drawn by touch on a telephone: dragged, tapped, pinched closer without losing the first point, every target wide enough', async () => {
+  const phone = await openWindow(browser, program.address, { viewport: { width: 390, height: 844 }, hasTouch: true, isMobile: true, deviceScaleFactor: 2 })
+  const desktop = page
+  page = phone.page
+  try {
+    await standAtCheck()
+    await thumb().tap()
+    await page.getByRole('button', { name: said.open, exact: true }).tap()
+    await stage().waitFor()
+    const tapTool = (tool: keyof typeof said.tools.names) => board().getByRole('button', { name: said.tools.names[tool], exact: true }).tap()
+    const fingers = await fingersOn(page)
+    const places = (points: readonly PixelPoint[]) => Promise.all(points.map((point) => onScreen(point)))
+    const tap = async (point: PixelPoint): Promise<void> => page.touchscreen.tap(...(await onScreen(point)))
+    await fingers.draw(await places([[300, 300], [900, 300]]))
+    await tapTool('freehand')
+    await fingers.draw(await places([[200, 900], [500, 1000], [800, 900]]))
+    // A first point, then closer and back with two fingers, then the second.
+    await tapTool('box')
+    await tap([1000, 500])
+    const [left, right] = await places([[600, 600], [1000, 600]])
+    if (left === undefined || right === undefined) throw new Error('no two places')
+    await fingers.pinch([left, [left[0] - 60, left[1]]], [right, [right[0] + 60, right[1]]])
+    await board().getByRole('button', { name: pictureBoard.fit, exact: true }).tap()
+    await tap([1400, 900])
+    await tapTool('text')
+    await tap([800, 150])
+    await board().getByRole('textbox', { name: said.words.label, exact: true }).fill('wet glove')
+    await board().getByRole('button', { name: said.words.put, exact: true }).tap()
+    // An end of the box is dragged; under the finger it shows larger.
+    await tapTool('move')
+    await tap([1200, 900])
+    const letGo = await fingers.hold(await places([[1400, 900], [1300, 1000]]))
+    await page.screenshot({ path: `${screensFolder}marking-phone-magnifier.png` })
+    await letGo()
+    expect(await overflowOn(page)).toBeLessThanOrEqual(0)
+    expect(await smallTargets(page)).toEqual([])
+    await press(said.keep)
+    await board().waitFor({ state: 'detached' })
+    const px = 14
+    const [arrow, freehand, box, text] = (await keptLayer())?.marks ?? []
+    if (arrow?.kind !== 'arrow' || freehand?.kind !== 'freehand' || box?.kind !== 'box' || text?.kind !== 'text') throw new Error('not what was drawn')
+    expectNear([arrow.from, arrow.to], [[300, 300], [900, 300]], px)
+    expectNear([freehand.points[0] ?? [0, 0], freehand.points.at(-1) ?? [0, 0]], [[200, 900], [800, 900]], px)
+    expectNear([box.from, box.to], [[1000, 500], [1300, 1000]], px)
+    expectNear([text.at], [[800, 150]], px)
+    expect(text.text).toBe('wet glove')
+    expect(phone.complaints).toEqual([])
+  } finally {
+    page = desktop
+    await phone.close()
+  }
+}, 120_000)

@@ -2,7 +2,7 @@ import type { Browser, Page } from 'playwright-core'
 import { afterAll, beforeAll, expect, it } from 'vitest'
 import { en } from '../../shared-logic/words/en'
 import { beginSurvey } from './desk-beside'
-import { overflowOn } from './look'
+import { overflowOn, smallTargets } from './look'
 import { addByPicker } from './photographs'
 import { photographFile } from './pictures'
 import { makeYardFolder, startProgram } from './program'
@@ -16,23 +16,6 @@ beforeAll(async () => {
   browser = await openBrowser()
 })
 afterAll(() => browser.close())
-
-const targetPx = 44
-
-/** Things to tap on the screen that are smaller than a gloved thumb wants; a link within a sentence is none. */
-const smallTargets = (page: Page): Promise<string[]> =>
-  page.evaluate((least) => {
-    const tappable = [...document.querySelectorAll<HTMLElement>('button, a[href], [role=radio], input:not([type=hidden], [type=file], [type=radio], [type=range]), textarea, summary')]
-    return tappable.flatMap((target) => {
-      // A link whose after-image covers its row is as large as the row.
-      const isStretched = getComputedStyle(target, '::after').position === 'absolute'
-      const { width, height } = ((isStretched ? target.offsetParent : null) ?? target).getBoundingClientRect()
-      const isShown = target.checkVisibility({ visibilityProperty: true }) && width > 1 && height > 1 && target.closest('.visually-hidden') === null && target.tabIndex >= 0
-      const isSkip = target.getAttribute('href') === '#main'
-      const isInSentence = target.closest('p') !== null
-      return isShown && !isSkip && !isInSentence && (width < least - 0.5 || height < least - 0.5) ? [`${target.tagName} “${target.getAttribute('aria-label') ?? target.textContent.trim().slice(0, 40)}” ${Math.round(width)} × ${Math.round(height)}`] : []
-    })
-  }, targetPx)
 
 const expectFits = async (page: Page): Promise<void> => {
   expect(await overflowOn(page)).toBeLessThanOrEqual(0)
