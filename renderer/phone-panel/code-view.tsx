@@ -12,14 +12,16 @@ interface CodeViewProps {
   readonly onNewCode: () => void
 }
 
-/** The address without scheme and port, as networks are chosen by. */
-const hostOf = (address: string): string => URL.parse(address)?.hostname ?? address
+/** The address without scheme, port and an IPv6 address's brackets, as networks are chosen by. */
+const hostOf = (address: string): string => (URL.parse(address)?.hostname ?? address).replaceAll(/[[\]]/g, '')
 
 /** The open door before a phone has come: the code, three steps, and what to beware of. */
 export const CodeView = ({ state, onNetwork, onNewCode }: CodeViewProps) => {
   const said = useWords().screens.phone.panel
   const { pairingAddress, address, isSecure, certificateFingerprint, otherAddresses } = state
   const here = hostOf(address)
+  // One address may stand on two interfaces.
+  const others = otherAddresses.filter((other, index) => other.address !== here && otherAddresses.findIndex((each) => each.address === other.address) === index)
   return (
     <div className={style.board}>
       {pairingAddress === undefined
@@ -37,10 +39,10 @@ export const CodeView = ({ state, onNetwork, onNewCode }: CodeViewProps) => {
             </>
           )}
         </dl>
-        {otherAddresses.length > 0 && (
+        {others.length > 0 && (
           <SelectField
             label={said.network} value={here} onChange={(chosen) => { if (chosen !== here) onNetwork(chosen) }}
-            options={[{ value: here, label: fill(said.networkNow, { address: here }) }, ...otherAddresses.map((other) => ({ value: other.address, label: fill(said.networkOption, { ...other }) }))]}
+            options={[{ value: here, label: fill(said.networkNow, { address: here }) }, ...others.map((other) => ({ value: other.address, label: fill(said.networkOption, { ...other }) }))]}
           />
         )}
         <p className={style.caution}>{isSecure ? said.encryptHint : said.cautions.plain}</p>

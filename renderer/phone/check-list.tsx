@@ -88,11 +88,11 @@ const StationChecks = ({ station, isUnfolded, startsOpen, children }: StationChe
     <section className={style.station} aria-labelledby={`${id}-title`}>
       <h3 className={style.name}>
         {isUnfolded
-          ? <span className={style.fold}><span id={`${id}-title`}>{station.title}</span>{count}</span>
+          ? <span className={style.fold}><span id={`${id}-title`}>{station.title}</span>{' '}{count}</span>
           : (
               <button type="button" className={style.fold} aria-expanded={isOpen} aria-controls={`${id}-list`} onClick={() => setOpen(!isOpen)}>
                 <svg width="14" height="14" viewBox="0 0 14 14" aria-hidden="true" className={style.arrow}><path d="M4 1L11 7L4 13" fill="none" stroke="currentColor" strokeWidth="2" /></svg>
-                <span id={`${id}-title`}>{station.title}</span>
+                <span id={`${id}-title`}>{station.title}</span>{' '}
                 {count}
               </button>
             )}
@@ -118,11 +118,11 @@ const CheckRow = ({ title, place, isChosen, isDone = false, count = 0, onChoose 
       <input type="radio" name="check" className="visually-hidden" checked={isChosen} onChange={onChoose} />
       <span className={style.dot} aria-hidden="true" />
       <span className={style.words}>
-        <span>{title}</span>
+        <span>{title}</span>{' '}
         {place !== '' && <span className={style.place}>{place}</span>}
-      </span>
+      </span>{' '}
       <span className={style.aside}>
-        {count > 0 && <span>{countOf(said.pictures, count)}</span>}
+        {count > 0 && <span>{countOf(said.pictures, count)}</span>}{' '}
         {isDone && <span>{said.checkDone}</span>}
       </span>
     </label>

@@ -27,7 +27,7 @@ export const Hand = ({ view, handover, chosen, shown, onTurn }: HandProps) => {
       <p className={style.target}><span className={style.soft}>{said.takeFor}</span> <strong>{chosen?.title ?? words.checks.none}</strong></p>
       <div className={style.buttons}>
         {shown === 'checks'
-          ? <Button onPress={() => onTurn('pictures')}><span>{said.pictures}</span><span className={style.small}>{total === 0 ? said.noneYet : fill(said.count, { arrived, total })}</span></Button>
+          ? <Button onPress={() => onTurn('pictures')}><span>{said.pictures}</span>{' '}<span className={style.small}>{total === 0 ? said.noneYet : fill(said.count, { arrived, total })}</span></Button>
           : <Button onPress={() => onTurn('checks')}>{said.checks}</Button>}
         <FileButton kind="main" isCamera onFiles={add}>{said.take}</FileButton>
         <FileButton label={said.chooseLong} onFiles={add}>{said.choose}</FileButton>

@@ -36,11 +36,11 @@ const LinkNotice = ({ view, left }: NoticesProps & { readonly left: number }) =>
   const words = usePhoneWords()
   const lines = linesOf(view, words)
   if (lines.length === 0) return null
-  const isOver = view.link.state === 'closed' || view.link.state === 'not let in'
+  const isOver = view.link.state !== 'silent'
   return (
     <div className={isOver ? style.stopped : style.notice}>
       {lines.map((line) => <p key={line}>{line}</p>)}
-      {left > 0 && <p>{countOf(words.notices.nothingLost, left)}</p>}
+      {left > 0 && <p>{countOf(isOver ? words.notices.notArrived : words.notices.waitHere, left)}</p>}
     </div>
   )
 }

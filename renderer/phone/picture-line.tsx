@@ -15,12 +15,12 @@ interface PictureLineProps {
   /** How much of it has gone, while it is being sent: 0 to 1. */
   readonly share: number | undefined
   readonly handover: Handover
-  /** Left from an earlier connection: it is not sent by itself. */
-  readonly isEarlier?: boolean
+  /** It is not sent by itself any more: the door is closed, or it was taken for an earlier one. It may be the only copy there is. */
+  readonly isStuck: boolean
 }
 
 /** One picture: what it shows, where it belongs, what became of it, and what can be done. */
-export const PictureLine = ({ picture, number, share, handover, isEarlier = false }: PictureLineProps) => {
+export const PictureLine = ({ picture, number, share, handover, isStuck }: PictureLineProps) => {
   const { pictures: said, checks } = usePhoneWords()
   const { state, sentence, why, warnings } = picture
   const shown = share === undefined ? state : 'sending'
@@ -41,7 +41,7 @@ export const PictureLine = ({ picture, number, share, handover, isEarlier = fals
         {state === 'refused' && <p className={style.refused}>{why === undefined ? (sentence ?? said.why.unsaid) : fill(said.why[why], { megabytes: largestPhotographBytes / 1_000_000 })}</p>}
         {warnings.map((warning) => <p key={warning} className={style.warning}>{warning}</p>)}
       </div>
-      {(state === 'refused' || isEarlier) && <PictureActs picture={picture} handover={handover} isEarlier={isEarlier} />}
+      {(state === 'refused' || (isStuck && state === 'waiting')) && <PictureActs picture={picture} handover={handover} isStuck={isStuck} />}
       {state === 'arrived' && warnings.length > 0 && (
         <div className={style.acts}><FileButton isCamera onFiles={(files) => void handover.add(files, picture.place)}>{said.takeAgain}</FileButton></div>
       )}
@@ -49,7 +49,7 @@ export const PictureLine = ({ picture, number, share, handover, isEarlier = fals
   )
 }
 
-const PictureActs = ({ picture, handover, isEarlier }: Pick<PictureLineProps, 'picture' | 'handover' | 'isEarlier'>) => {
+const PictureActs = ({ picture, handover, isStuck }: Pick<PictureLineProps, 'picture' | 'handover' | 'isStuck'>) => {
   const { pictures: said } = usePhoneWords()
   const [isAsked, setAsked] = useState(false)
   const { id, why, fileName, place } = picture
@@ -64,8 +64,8 @@ const PictureActs = ({ picture, handover, isEarlier }: Pick<PictureLineProps, 'p
     )
   return (
     <div className={style.acts}>
-      {!isEarlier && <FileButton isCamera onFiles={(files) => void handover.add(files, place)}>{said.takeAgain}</FileButton>}
-      {!isEarlier && hasFile && <Button onPress={() => void handover.sendAgain(id)}>{said.sendAgain}</Button>}
+      {!isStuck && <FileButton isCamera onFiles={(files) => void handover.add(files, place)}>{said.takeAgain}</FileButton>}
+      {!isStuck && hasFile && <Button onPress={() => void handover.sendAgain(id)}>{said.sendAgain}</Button>}
       {hasFile && <Button onPress={() => void saveOnPhone(() => handover.file(id), fileName)}>{said.save}</Button>}
       {/* Nothing is lost by letting go of what was never kept. */}
       <Button kind="quiet" onPress={() => (hasFile ? setAsked(true) : void handover.remove(id))}>{said.remove}</Button>
