@@ -30,7 +30,7 @@ export const pointsOf = (written: string): PixelPoint[] => {
 
 const lengthOf = (written: string): number | undefined => {
   const read = parseQuantity(written, 'length', 'metric')
-  return read.ok && read.si > 0 && !/^[\d.,\s]*$/.test(written) ? read.si : undefined
+  return read.ok && !/^[\d.,\s]*$/.test(written) ? read.si : undefined
 }
 
 /** '410,300 1210,300 100 mm', or four corners and '200 mm x 150 mm'. Throws `WrongUsage` for anything else. */

@@ -1,4 +1,4 @@
-import { useRef } from 'react'
+import { useRef, type ReactNode } from 'react'
 import type { PixelPoint, Stroke } from '../../shared-logic/measuring/measurement'
 import { originalPxPerWorkingPx, type PictureSize } from '../../shared-logic/measuring/picture-size'
 import { Button } from '../parts/button'
@@ -29,6 +29,8 @@ interface StageProps {
   readonly outline: string
   readonly tool: Tool
   readonly onPut: (board: Board, gesture?: string) => void
+  /** What takes back and does again, near the hand. */
+  readonly history: ReactNode
   readonly onImage: (image: HTMLImageElement) => void
   readonly onNoImage: () => void
 }
@@ -48,7 +50,7 @@ const painted = (board: Board, on: 'brush' | 'finder', stroke: Stroke): Board =>
   board.strokes[on].length >= mostStrokes ? board : { ...board, strokes: { ...board.strokes, [on]: [...board.strokes[on], stroke] } }
 
 /** The photograph with what was put on it: come closer, move it, put and drag points, paint. All of it by keys as well. */
-export const Stage = ({ src, size, board, outline, tool, onPut, onImage, onNoImage }: StageProps) => {
+export const Stage = ({ src, size, board, outline, tool, onPut, history, onImage, onNoImage }: StageProps) => {
   const said = useWords().screens.measuring
   const frame = useRef<HTMLDivElement>(null)
   const viewed = useView(frame, size)
@@ -87,8 +89,8 @@ export const Stage = ({ src, size, board, outline, tool, onPut, onImage, onNoIma
       </div>
       <output className="visually-hidden">{points.news}</output>
       <output className="visually-hidden">{crosshair.news}</output>
-      <Tools viewed={viewed} isPainting={tip !== undefined} isFull={isFull} onUse={crosshair.act} />
-      <p id="measuring-help" className={bench.help}>{said.stageHelp}</p>
+      <Tools viewed={viewed} isPainting={tip !== undefined} isFull={isFull} onUse={crosshair.act} history={history} />
+      <p id="measuring-help" className={bench.help}>{said.stageHelp[tip === undefined ? 'points' : 'brush']}</p>
     </div>
   )
 }
@@ -104,11 +106,12 @@ const Handles = ({ points, viewed, list, onTap }: { readonly points: Points; rea
     />
   ))
 
-const Tools = ({ viewed, isPainting, isFull, onUse }: { readonly viewed: ViewControl; readonly isPainting: boolean; readonly isFull: boolean; readonly onUse: () => void }) => {
+const Tools = ({ viewed, isPainting, isFull, onUse, history }: { readonly viewed: ViewControl; readonly isPainting: boolean; readonly isFull: boolean; readonly onUse: () => void; readonly history: ReactNode }) => {
   const said = useWords().screens.measuring
   return (
     <div className={bench.under}>
       <Button isDisabled={isFull} onPress={onUse}>{isPainting ? said.dab : said.addPoint}</Button>
+      {history}
       <span className={bench.gap} />
       <ZoomButtons viewed={viewed} />
     </div>

@@ -68,7 +68,7 @@ export const Workbench = ({ picture, history, onHistory, onMeasured, gradeOf, en
     <div className={layout.bench}>
       <div className={layout.left}>
         {above}
-        {isMissing ? <p role="alert" className={layout.refused}>{notShown}</p> : <Stage src={picture.src} size={size} board={board} outline={computed.outline} tool={toolFor(step, board, tip)} onPut={change} onImage={showImage} onNoImage={missImage} />}
+        {isMissing ? <p role="alert" className={layout.refused}>{notShown}</p> : <Stage src={picture.src} size={size} board={board} outline={computed.outline} tool={toolFor(step, board, tip)} onPut={change} history={<HistoryButtons history={history} onHistory={onHistory} />} onImage={showImage} onNoImage={missImage} />}
       </div>
       <div className={layout.panel}>
         <nav aria-label={said.steps.label} className={style.steps}>
@@ -84,7 +84,6 @@ export const Workbench = ({ picture, history, onHistory, onMeasured, gradeOf, en
           {step === 'face' && <FaceStep board={board} onPut={change} />}
         </div>
         <Result computed={computed} waits={waits} isByLength={board.scaleBy === 'length'} gradeOf={gradeOf} />
-        <HistoryButtons history={history} onHistory={onHistory} />
       </div>
     </div>
   )

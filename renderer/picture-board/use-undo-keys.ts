@@ -7,7 +7,7 @@ export const useUndoKeys = <State>(onHistory: (change: (history: History<State>)
     const strike = (event: KeyboardEvent): void => {
       const key = event.key.toLowerCase()
       if (!(event.ctrlKey || event.metaKey) || (key !== 'z' && key !== 'y')) return
-      if (event.target instanceof Element && event.target.closest('input:not([type=range]), textarea') !== null) return
+      if (event.target instanceof Element && event.target.closest('input:not([type=range], [type=radio], [type=checkbox]), textarea') !== null) return
       event.preventDefault()
       onHistory(key === 'y' || event.shiftKey ? redone : undone)
     }

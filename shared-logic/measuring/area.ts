@@ -85,8 +85,9 @@ const shareOf = ({ areaM2, borderM2, spread }: Sizes, face: readonly PixelPoint[
   if (share - half > 1) refuse('measure.share-over-whole', {}, 'outline')
   return {
     faceAreaM2, share: asShare(share),
-    shareLow: asShare(spread ? spread.tightM2 / faceAreaM2 : share - half),
-    shareHigh: asShare(spread ? spread.looseM2 / faceAreaM2 : share + half),
+    // The hand's own error stays where both readings of the finder agree.
+    shareLow: asShare(Math.min(share - half, spread ? spread.tightM2 / faceAreaM2 : share)),
+    shareHigh: asShare(Math.max(share + half, spread ? spread.looseM2 / faceAreaM2 : share)),
   }
 }
 

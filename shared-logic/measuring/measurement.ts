@@ -5,7 +5,9 @@ export const pixelPointSchema = z.tuple([z.number().finite().min(-100).max(40_00
 export type PixelPoint = z.infer<typeof pixelPointSchema>
 
 const polygonSchema = z.array(pixelPointSchema).min(3, 'three points or more').max(600)
-const knownLengthM = z.number().positive().min(0.001, 'at least 1 mm').max(20)
+/** What a known length may be, m. */
+export const knownLengthRangeM = { least: 0.001, most: 20 } as const
+const knownLengthM = z.number().positive().min(knownLengthRangeM.least, 'at least 1 mm').max(knownLengthRangeM.most)
 
 /** A known length lying in the surface. */
 export const knownLengthSchema = z.object({ kind: z.literal('length'), from: pixelPointSchema, to: pixelPointSchema, lengthM: knownLengthM })

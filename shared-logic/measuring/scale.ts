@@ -1,6 +1,6 @@
 import { assertNever } from '../assert-never'
 import { refuse } from '../contract/refusal'
-import type { PixelPoint, Scale } from './measurement'
+import { knownLengthRangeM, type PixelPoint, type Scale } from './measurement'
 import { originalPxPerWorkingPx, type PictureSize } from './picture-size'
 import { turnOf } from './polygon'
 import { leastScalePx, leastTriangleHeightPx } from './reading-errors'
@@ -33,8 +33,13 @@ const checkCorners = ([a, b, c, d]: Corners, step: number): void => {
   for (const [from, to] of [[a, b], [b, c], [c, d], [d, a]] as const) checkLength(from, to, step)
 }
 
-/** Refuses (`measure.…`, field 'scale') what gives no scale: points off the picture, no length or too little, four corners that no rectangle can show. */
+/** What a person typed has been through no schema yet. */
+const isKnownLength = (lengthM: number): boolean => lengthM >= knownLengthRangeM.least && lengthM <= knownLengthRangeM.most
+
+/** Refuses (`measure.…`, field 'scale') what gives no scale: points off the picture, no length or too little, a length that none can be, four corners that no rectangle can show. */
 export const checkScale = (scale: Scale, picture: PictureSize): void => {
+  const knownM = scale.kind === 'length' ? [scale.lengthM] : [scale.widthM, scale.heightM]
+  if (!knownM.every(isKnownLength)) refuse('measure.scale-no-length', {}, 'scale')
   const points = scale.kind === 'length' ? [scale.from, scale.to] : scale.corners
   if (!points.every((point) => isOnPicture(picture, point))) refuse('measure.scale-outside-picture', {}, 'scale')
   const step = originalPxPerWorkingPx(picture)

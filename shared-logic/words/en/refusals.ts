@@ -89,6 +89,7 @@ export const refusals: Readonly<Record<string, string>> = {
   'measure.rectangle-corners-in-line': 'Three of the four corners lie on one line, so they show no rectangle. Put one point on each corner.',
   'measure.rectangle-crossed': 'The sides of the rectangle cross. Put the corners in turn, going once round it.',
   'measure.rectangle-dented': 'One corner lies inside the other three, so they show no rectangle. Put one point on each corner.',
+  'measure.scale-no-length': 'The known length has to lie between 1 mm (0.04 in) and 20 m (65 ft). Look at it and its unit again.',
   'measure.scale-outside-picture': 'A point of the scale lies off the picture. Put it where the known length shows.',
   'measure.scale-too-short': 'The known length is only {length} px long in the picture, too short to measure by. Take a longer one, {limit} px at least, or a closer photograph.',
   'measure.scale-zero-length': 'Both ends of the known length lie on the same point. Put one on each end.',

@@ -82,6 +82,9 @@ describe('what cannot be measured is refused in a sentence', () => {
     ['a crossed outline', ['--scale', known, '--outline', '300,300 500,500 500,300 300,500'], /crosses itself/],
     ['an outline outside the picture', ['--scale', known, '--outline', '300,300 900,300 900,900'], /leaves the picture/],
     ['a scale of no length', ['--scale', '100,100 100,100 10 mm', '--outline', square], /same point/],
+    ['a known length of nothing', ['--scale', '100,700 500,700 0 mm', '--outline', square], /between 1 mm/],
+    ['a known length below nothing', ['--scale', '100,700 500,700 -200 mm', '--outline', square], /between 1 mm/],
+    ['a known length of a hundredth of a millimetre', ['--scale', '100,700 500,700 0.01 mm', '--outline', square], /between 1 mm/],
     ['a rectangle that is none', ['--scale', '100,100 400,100 700,100 100,700 30 cm x 30 cm', '--outline', square], /one line/],
     ['a spot larger than its face', ['--scale', known, '--outline', square, '--face', '400,400 450,400 450,450'], /leaves the face|larger than the face/],
   ])('%s', async (_, options, sentence) => {

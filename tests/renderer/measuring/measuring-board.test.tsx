@@ -29,11 +29,12 @@ const engine: Engine = {
 const draw = (measurement?: Measurement) => {
   const onKeep = vi.fn<(measurement: Measurement) => void>()
   const onClose = vi.fn<() => void>()
-  drawWithDesk(<MeasuringBoard photographs={[photograph]} measurement={measurement} onFiles={() => undefined} news={null} gradeOf={() => null} onKeep={onKeep} onClose={onClose} engine={engine} />, {}, { units: 'metric' })
+  const gradeOf = vi.fn<() => null>(() => null)
+  drawWithDesk(<MeasuringBoard photographs={[photograph]} measurement={measurement} onFiles={() => undefined} news={null} gradeOf={gradeOf} onKeep={onKeep} onClose={onClose} engine={engine} />, {}, { units: 'metric' })
   // jsdom fetches no pictures: it is told that this one came.
   const image = document.querySelector('img[draggable="false"]')
   if (image) fireEvent.load(image)
-  return { onKeep, onClose }
+  return { onKeep, onClose, gradeOf }
 }
 
 const stage = () => screen.getByRole('application', { name: said.stage })
@@ -79,6 +80,26 @@ describe('measuring by keyboard alone', { timeout: 30_000 }, () => {
     await userEvent.click(screen.getByRole('button', { name: en.screens.pictureBoard.redo }))
     expect(handle()?.getAttribute('aria-label')).toMatch(/at 201, 160$/)
   })
+
+  it('the key for undo works with the focus on a choice as well', async () => {
+    draw()
+    await addPoint()
+    const choice = screen.getByRole('radio', { name: said.scale.kinds.rectangle })
+    await userEvent.click(choice)
+    choice.focus()
+    await userEvent.keyboard('{Control>}zz{/Control}')
+    await userEvent.click(screen.getByText(said.scale.kinds.length))
+    expect(screen.queryByRole('button', { name: /^End 1 of the known length, at / })).toBeNull()
+  })
+
+  it('what is told of the keys is what the hand holds: points, or a brush', async () => {
+    draw()
+    expect(screen.getByText(said.stageHelp.points)).toBeDefined()
+    await step(said.steps.outline)
+    await userEvent.click(screen.getByText(said.outline.ways.brush))
+    expect(screen.getByText(said.stageHelp.brush)).toBeDefined()
+    expect(screen.queryByText(said.stageHelp.points)).toBeNull()
+  })
 })
 
 describe('what cannot be measured', { timeout: 30_000 }, () => {
@@ -101,6 +122,18 @@ describe('what cannot be measured', { timeout: 30_000 }, () => {
     await pressAt(`{Enter}${down}{Enter}${left}{Shift>}{ArrowUp>5/}{/Shift}{Enter}${down}{Enter}`)
     expect(await screen.findByText(en.refusals['measure.outline-crossed'] ?? '')).toBeDefined()
     expect(screen.queryByText(/cm² ±/)).toBeNull()
+  })
+
+  it.each(['0', '-100 mm', '0.01 mm', '30 m'])('a known length of %s gets a sentence and neither area nor grade', async (typed) => {
+    const { gradeOf } = draw()
+    await pressAt(`{Enter}${right}${right}{Enter}`)
+    await userEvent.type(screen.getByRole('textbox', { name: said.scale.length }), typed)
+    await step(said.steps.outline)
+    await pressAt(`{Enter}${down}{Enter}${left}{Enter}`)
+    expect(await screen.findByText(en.refusals['measure.scale-no-length'] ?? '')).toBeDefined()
+    expect(screen.queryByText(/cm² ±/)).toBeNull()
+    expect(gradeOf).not.toHaveBeenCalled()
+    expect(screen.getByRole('button', { name: said.keep })).toHaveProperty('disabled', true)
   })
 
   it('asks before points are thrown away, and not when there are none', async () => {

@@ -15,7 +15,10 @@ export const measuringWords = {
   discard: 'Leave it',
   stay: 'Go on measuring',
   stage: 'Photograph to measure on',
-  stageHelp: 'Drag to move, wheel or pinch to come closer. Keys: + and − closer and further, 0 the whole picture; arrows move the crosshair, Enter puts a point at it.',
+  stageHelp: {
+    points: 'Drag to move, wheel or pinch to come closer. Keys: + and − closer and further, 0 the whole picture; arrows move the crosshair, Enter puts a point at it.',
+    brush: 'Drag to paint; the middle button or two fingers move the picture, wheel or pinch to come closer. Keys: + and − closer and further, 0 the whole picture; arrows move the crosshair, Enter dabs there.',
+  },
   addPoint: 'Add point',
   dab: 'Dab here',
   steps: { label: 'Step', scale: 'Scale', outline: 'Outline', face: 'Face' },
