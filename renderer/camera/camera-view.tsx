@@ -50,7 +50,7 @@ export const CameraView = ({ place, onPicture, onTakeBack, standing, news, onClo
   const take = useCallback(
     async (isAlone: boolean): Promise<boolean> => {
       if (!isReady) return false
-      const did = await roll.take(() => grab(shown.video, isAlone && live.isStillWanted ? live.still : undefined))
+      const did = await roll.take(() => grab(shown.video, isAlone && live.isStillWanted ? live.still : undefined), !isAlone)
       if (did && isAlone) setFlash((count) => count + 1)
       if (did && device !== undefined && device.label !== '' && device.label !== remembered) keep({ camera: device.label })
       return did
@@ -69,7 +69,7 @@ export const CameraView = ({ place, onPicture, onTakeBack, standing, news, onClo
     if (isReady) shutter.current?.focus()
   }, [isReady])
 
-  const trouble = rolled.trouble === 'busy' && !series.isRunning ? said.notTaken : rolled.trouble === 'failed' ? said.notMade : undefined
+  const trouble = rolled.trouble === 'busy' ? said.notTaken : rolled.trouble === 'failed' ? said.notMade : undefined
   return (
     <Sheet
       title={say(said.title, { place }, 'metric')} onClose={onClose}

@@ -36,6 +36,8 @@ interface Kept extends Shot {
 const mostUnwritten = 4
 /** And this many pictures wait for the desk in memory, some 100 MB. */
 const mostUnkept = 24
+/** More than can be seen at once, and than are taken back. */
+const mostRemembered = 40
 /** The window's list of photographs follows a removal within this. */
 const followsMs = 100
 
@@ -71,10 +73,13 @@ export class Roll {
 
   readonly now = (): RollNow => this.#now
 
-  /** Takes one; answers whether it did: not while too much is on its way, nor before the camera shows anything. */
-  async take(grab: () => Promise<Grabbed>): Promise<boolean> {
+  /**
+   * Takes one; answers whether it did: not while too much is on its way, nor before the camera shows anything. A series
+   * leaves out a beat without a word.
+   */
+  async take(grab: () => Promise<Grabbed>, isOfSeries = false): Promise<boolean> {
     if (this.#unwritten >= mostUnwritten || this.#unkept >= mostUnkept) {
-      this.#tell({ trouble: 'busy' })
+      if (!isOfSeries) this.#tell({ trouble: 'busy' })
       return false
     }
     this.#unwritten += 1
@@ -88,6 +93,7 @@ export class Roll {
       return false
     }
     const number = this.#now.taken + 1
+    this.#forgetOldest()
     this.#all = [...this.#all, { number, thumbnail: grabbed.thumbnail, photographId: undefined, hasStood: false, isOnItsWayOut: false }]
     this.#tell({ taken: number, trouble: undefined })
     const jpeg = grabbed.jpeg.finally(() => { this.#unwritten -= 1 }).catch(() => undefined)
@@ -112,6 +118,14 @@ export class Roll {
 
   readonly #isShown = ({ photographId, hasStood, isOnItsWayOut }: Kept): boolean =>
     !isOnItsWayOut && (photographId === undefined || !hasStood || this.#standing.has(photographId))
+
+  /** What is kept stands in the survey: here only the last ones are shown. */
+  #forgetOldest(): void {
+    const oldest = this.#all[0]
+    if (this.#all.length < mostRemembered || oldest?.photographId === undefined || oldest.isOnItsWayOut) return
+    oldest.thumbnail.close()
+    this.#all = this.#all.slice(1)
+  }
 
   #nextName(): string {
     const at = this.clock()

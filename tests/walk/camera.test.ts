@@ -99,6 +99,7 @@ const expectShowsFilm = async (page: Page, { sha256 }: Photograph): Promise<void
 it('pictures by Space, by the button and in a series go into the open check and show what stood before the camera', async () => {
   const { page, kept, complaints, close } = await standAtCheck(browser, allowed)
   const keptCount = async (): Promise<number> => (await kept()).length
+  expect(await page.evaluate(() => window.cameraTracks.length)).toBe(0)
   await page.keyboard.press('t')
   await isLive(page)
   await page.keyboard.press('Space')
@@ -250,6 +251,13 @@ it('zoom is offered by a camera that has it, and set by its slider', async () =>
     await slider.fill('250')
     await expect.poll(() => page.evaluate(() => window.cameraTracks.at(-1)?.getSettings().zoom)).toBe(250)
     expect(await page.getByText('50 % of the way').isVisible()).toBe(true)
+    // Zoomed at its full size, and zoomed still at a smaller one.
+    expect(await page.evaluate(() => document.querySelector('video')?.videoWidth)).toBe(3840)
+    await page.getByRole('button', { name: new RegExp(`${said.resolution}$`) }).click()
+    await page.getByRole('option', { name: /^1920 × 1080/ }).click()
+    await page.waitForFunction(() => document.querySelector('video')?.videoWidth === 1920)
+    await slider.fill('400')
+    await expect.poll(() => page.evaluate(() => window.cameraTracks.at(-1)?.getSettings())).toMatchObject({ zoom: 400, width: 1920, height: 1080 })
     expect(await page.getByRole('switch', { name: said.light }).count()).toBe(0)
     // Two cameras: the other is chosen, and this one goes off.
     await page.getByRole('button', { name: new RegExp(`${said.device}$`) }).click()

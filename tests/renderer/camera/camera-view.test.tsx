@@ -123,6 +123,21 @@ describe('the shutter', { timeout: 30_000 }, () => {
     expect(screen.getByText(said.notTaken)).toBeDefined()
   })
 
+  it('remembers the last ones of many, and every one goes in', async () => {
+    const { grabbed, handedIn } = drawCamera()
+    await showsLive('Built-in')
+    for (let count = 1; count <= 45; count += 1) {
+      fireEvent.keyDown(document.body, { key: ' ' })
+      await settle()
+      grabbed.at(-1)?.write()
+      await settle()
+      act(() => handedIn.at(-1)?.keep(`photograph ${count}`))
+      await settle()
+    }
+    expect(handedIn).toHaveLength(45)
+    expect(shots()).toEqual(Array.from({ length: 12 }, (_, index) => `Picture ${45 - index}, kept`))
+  })
+
   it('a picture that cannot be written is not shown as taken, and the next goes in', async () => {
     const { grabbed, handedIn } = drawCamera()
     await showsLive('Built-in')
@@ -218,6 +233,7 @@ describe('a series', { timeout: 30_000 }, () => {
     fireEvent.keyDown(document.body, { key: 'b' })
     await runFor([], 3000)
     expect(grabbed).toHaveLength(4)
+    expect(screen.queryByText(said.notTaken)).toBeNull()
     await runFor(grabbed, 1000)
     expect(grabbed.length).toBeGreaterThan(5)
   })

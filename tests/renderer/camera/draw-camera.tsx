@@ -33,7 +33,7 @@ export const drawCamera = (settings: Partial<Settings> = {}) => {
     const { promise, resolve, reject } = Promise.withResolvers<Blob>()
     grabbed.push({ still, write: () => resolve(new Blob(['picture'], { type: 'image/jpeg' })), failToWrite: () => reject(new Error('no memory')) })
     // oxlint-disable-next-line typescript/no-unsafe-type-assertion -- jsdom has no ImageBitmap
-    return { thumbnail: { width: 256, height: 144 } as ImageBitmap, jpeg: promise }
+    return { thumbnail: { width: 256, height: 144, close: () => undefined } as ImageBitmap, jpeg: promise }
   }
   const setStanding: { current: (how: (before: ReadonlySet<string>) => ReadonlySet<string>) => void } = { current: () => undefined }
   const Place = () => {
