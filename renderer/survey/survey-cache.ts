@@ -30,13 +30,18 @@ export const answerWasKept = async (client: QueryClient, surveyId: string, place
   await listsAreStale(client)
 }
 
-export const photographWasKept = async (client: QueryClient, surveyId: string, photograph: Photograph): Promise<void> => {
+/** Those known already take the place they have; new ones come last. */
+export const photographsWereKept = async (client: QueryClient, surveyId: string, photographs: readonly Photograph[]): Promise<void> => {
   await client.cancelQueries({ queryKey: keyOf('surveys.get', { surveyId }) })
   revise(client, surveyId, (survey) => {
-    const known = survey.photographs.some((each) => each.id === photograph.id)
-    return { ...survey, photographs: known ? survey.photographs.map((each) => (each.id === photograph.id ? photograph : each)) : [...survey.photographs, photograph] }
+    const kept = new Map(photographs.map((each) => [each.id, each]))
+    const before = survey.photographs.map((each) => kept.get(each.id) ?? each)
+    for (const { id } of before) kept.delete(id)
+    return { ...survey, photographs: [...before, ...kept.values()] }
   })
 }
+
+export const photographWasKept = (client: QueryClient, surveyId: string, photograph: Photograph): Promise<void> => photographsWereKept(client, surveyId, [photograph])
 
 export const photographWasRemoved = async (client: QueryClient, surveyId: string, photographId: string): Promise<void> => {
   await client.cancelQueries({ queryKey: keyOf('surveys.get', { surveyId }) })

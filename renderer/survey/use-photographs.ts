@@ -5,8 +5,9 @@ import type { MarkLayer } from '../../shared-logic/marking/marks'
 import type { Photograph } from '../../shared-logic/survey/records'
 import { call } from '../client/desk-client'
 import type { CheckPlace } from './answer-queue'
+import { IntakePace } from './intake-pace'
 import { PhotographIntake, type Batch } from './photograph-intake'
-import { photographWasKept, photographWasRemoved } from './survey-cache'
+import { photographsWereKept, photographWasKept, photographWasRemoved } from './survey-cache'
 
 /** The photographs of a survey as the walk uses them. A batch goes on while the surveyor walks on. */
 export interface Photographs {
@@ -40,14 +41,19 @@ export const usePhotographs = (surveyId: string): Photographs => {
   const [batch, setBatch] = useState<Batch>()
   const [removed, setRemoved] = useState<Photograph>()
   const [problem, setProblem] = useState<unknown>()
-  const [intake] = useState(() => new PhotographIntake(setBatch))
+  const [pace] = useState(() => new IntakePace(({ photographs, news }) => {
+    if (photographs.length > 0) void photographsWereKept(client, surveyId, photographs)
+    if (news !== undefined) setBatch(news.batch)
+  }))
+  const [intake] = useState(() => new PhotographIntake(pace.tell))
   const lastTaken = useRef<Promise<unknown>>(Promise.resolve())
 
   const send = async (place: CheckPlace | undefined, source: Photograph['source'], file: File, signal: AbortSignal): Promise<Photograph> => {
     const bytes = new Uint8Array(await file.arrayBuffer())
     const { photograph, alreadyThere } = await call('photographs.add', { surveyId, ...place, fileName: nameOf(file), source }, { bytes, signal })
     if (alreadyThere) refuse(place === undefined ? 'photograph.already-in' : 'photograph.already-there', { name: nameOf(file), kept: photograph.fileName })
-    await photographWasKept(client, surveyId, photograph)
+    if (source === 'file') pace.keep(photograph)
+    else await photographWasKept(client, surveyId, photograph)
     return photograph
   }
   const attempt = (work: Promise<void>): Promise<void> => {
