@@ -40,9 +40,10 @@ const walk = async (desk: Desk, surveyId: string, script: Script, stopBefore?: s
 }
 
 const addPictures = async (desk: Desk, surveyId: string): Promise<void> => {
-  for (const { file, caption, checkId, position } of pictures) {
+  for (const { file, caption, checkId, position, marks } of pictures) {
     const bytes = await readFile(join(assetsFolder(), 'example', file))
-    await desk['photographs.add']({ surveyId, checkId, position, fileName: file, caption, source: 'file' }, bytes)
+    const { photograph } = await desk['photographs.add']({ surveyId, checkId, position, fileName: file, caption, source: 'file' }, bytes)
+    if (marks !== undefined) await desk['photographs.mark']({ photographId: photograph.id, layer: marks })
   }
 }
 

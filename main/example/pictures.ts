@@ -1,4 +1,5 @@
 import { z } from 'zod'
+import { markLayerSchema } from '../../shared-logic/marking/marks'
 import listed from '../../assets/example/pictures.json'
 
 /** A drawn picture, where it belongs, and the truth it was drawn from. Lengths m, areas m2. */
@@ -8,6 +9,8 @@ const pictureSchema = z.object({
   checkId: z.string(),
   position: z.string(),
   takenAt: z.string(),
+  /** What the surveyor drew over it. */
+  marks: markLayerSchema.optional(),
   truth: z.record(z.string(), z.union([z.number(), z.string(), z.boolean()])),
 })
 type Picture = z.infer<typeof pictureSchema>

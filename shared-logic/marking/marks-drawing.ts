@@ -8,12 +8,11 @@ import { plateAt, plateShapes, plateSize, type Plate } from './plates'
 import { sayKnown, sayLength, type Reader } from './say-marks'
 import { turnedLayer } from './turned'
 
-/** Beside the middle of a line, above it or to its right, clear of its bars. */
-const besideLine = (text: string, from: PixelPoint, to: PixelPoint, picture: PictureSize): Plate => {
+/** Beside the middle of a line, clear of its bars: above it, or to its right where it runs upright; or on the other side. */
+const besideLine = (text: string, { from, to }: { readonly from: PixelPoint; readonly to: PixelPoint }, picture: PictureSize, side: 'above' | 'below'): Plate => {
   const { across } = waysOf(from, to)
-  // Up, or to the right where the line runs upright.
-  const isDown = across.y > 0.01 || (Math.abs(across.y) <= 0.01 && across.x < 0)
-  const away = isDown ? { x: -across.x, y: -across.y } : across
+  const isBelow = across.y > 0.01 || (Math.abs(across.y) <= 0.01 && across.x < 0)
+  const away = isBelow === (side === 'below') ? across : { x: -across.x, y: -across.y }
   const { width, height } = plateSize(text, picture)
   const off = (width * Math.abs(away.x) + height * Math.abs(away.y)) / 2 + (markSizes.endBar + markSizes.gap) * pxPerPoint(picture)
   return plateAt(text, { x: (from[0] + to[0]) / 2 + away.x * off, y: (from[1] + to[1]) / 2 + away.y * off }, picture)
@@ -23,10 +22,10 @@ const besideLine = (text: string, from: PixelPoint, to: PixelPoint, picture: Pic
 export const platesOf = (layer: MarkLayer, reader: Reader): ReadonlyMap<number | 'known', Plate> => {
   const plates = new Map<number | 'known', Plate>()
   const { scale } = layer
-  if (scale) plates.set('known', besideLine(sayKnown(scale, reader), scale.from, scale.to, layer))
+  if (scale) plates.set('known', besideLine(sayKnown(scale, reader), scale, layer, 'below'))
   for (const [index, mark] of layer.marks.entries()) {
     if (mark.kind === 'text') plates.set(index, plateAt(mark.text, { x: mark.at[0], y: mark.at[1] }, layer))
-    if (mark.kind === 'length') plates.set(index, besideLine(sayLength(layer, mark, reader), mark.from, mark.to, layer))
+    if (mark.kind === 'length') plates.set(index, besideLine(sayLength(layer, mark, reader), mark, layer, 'above'))
   }
   return plates
 }
