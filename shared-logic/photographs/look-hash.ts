@@ -57,12 +57,16 @@ export const lookHashOf = (samples: Samples): string => {
   return nibbles.map((nibble) => nibble.toString(16)).join('')
 }
 
-const bitsOf = (hash: string): bigint => BigInt(`0x${hash}`)
+/** How many of 32 bits are set. Source: Warren, 'Hacker's Delight', 5-1. */
+const bitsSet = (word: number): number => {
+  const pairs = word - ((word >>> 1) & 0x5555_5555)
+  const nibbles = (pairs & 0x3333_3333) + ((pairs >>> 2) & 0x3333_3333)
+  return Math.imul((nibbles + (nibbles >>> 4)) & 0x0f0f_0f0f, 0x0101_0101) >>> 24
+}
+
+/** A fingerprint as two words of 32 bits, for many comparisons. */
+export type LookBits = readonly [number, number]
+export const lookBitsOf = (hash: string): LookBits => [Number.parseInt(hash.slice(0, 8), 16), Number.parseInt(hash.slice(8), 16)]
 
 /** In how many of 64 bits two fingerprints differ. */
-export const lookDistance = (a: string, b: string): number => {
-  let differing = bitsOf(a) ^ bitsOf(b)
-  let count = 0
-  for (; differing > 0n; differing &= differing - 1n) count += 1
-  return count
-}
+export const lookDistance = (a: LookBits, b: LookBits): number => bitsSet(a[0] ^ b[0]) + bitsSet(a[1] ^ b[1])

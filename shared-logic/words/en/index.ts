@@ -12,6 +12,7 @@ import { contactSheetWords } from './screens/contact-sheet'
 import { corrosionScreenWords } from './screens/corrosion'
 import { markingWords } from './screens/marking'
 import { measuringWords } from './screens/measuring'
+import { photographWords } from './screens/photographs'
 import { pictureBoardWords } from './screens/picture-board'
 import { phonePageWords, phonePanelWords } from './screens/phone'
 import { reportPageWords } from './screens/report-page'
@@ -39,6 +40,6 @@ export const en = {
   proof: proofWords,
   commandLine,
   doors: doorWords,
-  screens: { yard: yardWords, rig: rigWords, survey: surveyWords, measuring: measuringWords, marking: markingWords, pictureBoard: pictureBoardWords, sums: sumsScreenWords, reportPage: reportPageWords, contactSheet: contactSheetWords, camera: cameraWords, corrosion: corrosionScreenWords, phone: { page: phonePageWords, panel: phonePanelWords }, settings: settingsWords, shell: shellWords },
+  screens: { yard: yardWords, rig: rigWords, survey: surveyWords, measuring: measuringWords, marking: markingWords, pictureBoard: pictureBoardWords, sums: sumsScreenWords, reportPage: reportPageWords, contactSheet: contactSheetWords, camera: cameraWords, photographs: photographWords, corrosion: corrosionScreenWords, phone: { page: phonePageWords, panel: phonePanelWords }, settings: settingsWords, shell: shellWords },
 }
 export type Words = typeof en
