@@ -14,7 +14,7 @@ import { wheelChecks } from './wheels'
 import { winchChecks } from './winch'
 
 /** Raised whenever a check, criterion or judge changes; a survey keeps the version it was made with. */
-export const catalogueVersion = '2026.5'
+export const catalogueVersion = '2026.6'
 
 /** Every check, in walking order within its station. */
 export const catalogue: readonly Check[] = [

@@ -37,6 +37,9 @@ export const materialRows: Readonly<Record<Material, MaterialRow>> = {
   aluminium: { scales: [], isDipped: false, readsZinc: false },
 }
 
+/** White on steel that has no zinc to give it. */
+export const isForeignWhite = ({ kind, material }: Pick<Spot, 'kind' | 'material'>): boolean => kind === 'white product' && (material === 'painted steel' || material === 'bare steel')
+
 /** One grade from the area, with its span where the interval straddles an edge. */
 export type AreaGrade =
   | { readonly scale: 'ISO 4628-3'; readonly degree: GradeSpan<DegreeOfRusting>; /** By the nearest nominal area. */ readonly nearest: DegreeOfRusting }

@@ -1,4 +1,5 @@
 import { isOver } from '../rules/beyond'
+import { isForeignWhite } from './area-scales'
 import type { CorrosionFinding } from './findings'
 import { corrosionLimits as limits } from './limits'
 import { findingOf, type Found, type Rule } from './rules'
@@ -36,6 +37,7 @@ const rules: readonly Rule<CoatingCase, 'rust' | 'blisters' | 'zinc left'>[] = [
 /** Where no rule holds. */
 const otherwise = ({ spot }: CoatingCase): CorrosionFinding => {
   if (spot.material === 'aluminium') return spot.kind === 'red rust' ? 'foreign rust' : 'no area scale'
+  if (isForeignWhite(spot)) return 'foreign white'
   return spot.kind === 'white product' ? 'white product' : 'slight'
 }
 

@@ -26,7 +26,7 @@ const depthValues = ({ spot: { wallM, remainingM }, structure: { pitLoss, genera
 export const findingValues = (grading: SpotGrading): PhraseValues => {
   const { spot, area, structure: { couple }, coating: { zinc } } = grading
   return {
-    place: spot.place, limit: measured('smallLength', limits.eatenAcrossM),
+    place: spot.place, limit: measured('smallLength', limits.eatenAcrossM), bareSpot: measured('area', limits.bareSpotM2), bareShare: measured('ratio', limits.bareShare), zincRepair: measured('thickness', limits.zincRepairM),
     ...shareValues(grading), ...depthValues(grading),
     ...(area && { area: measured('area', area.value), across: measured('smallLength', acrossOf(area.high)) }),
     ...(couple && { difference: measured('voltage', couple.differenceV), coupleLimit: measured('voltage', couple.limitV) }),

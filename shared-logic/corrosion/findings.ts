@@ -56,6 +56,7 @@ export const findings = {
   'white product': passes('coating', from.wetStorage),
   bloom: passes('structure', from.practice),
   'foreign rust': passes('coating', from.grades),
+  'foreign white': passes('coating', from.practice),
   'not structural': passes('structure', from.practice),
   'zinc alone': passes('structure', from.wetStorage),
   sound: passes('coating'),

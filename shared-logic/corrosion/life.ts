@@ -75,7 +75,8 @@ export type CoatingLife =
 export const lifeReserveM = 20 * µm
 
 /** Common practice: a span of a year or more, and a loss above what a gauge errs by. */
-const trust = { spanYears: 1, gaugeErrorM: 5 * µm } as const
+const trustedSpanYears = 1
+export const gaugeErrorM = 5 * µm
 
 const lifeSources = {
   table: [
@@ -112,8 +113,8 @@ export const lifeByTable = (lowestM: number, classes: ClassRange, ageYears: numb
 }
 
 const doubtOf = (spanYears: number, lossM: number): LifeObserved['doubt'] => {
-  if (spanYears < trust.spanYears) return 'less than a year apart'
-  return lossM > trust.gaugeErrorM ? undefined : 'loss within the error of the gauge'
+  if (spanYears < trustedSpanYears) return 'less than a year apart'
+  return lossM > gaugeErrorM ? undefined : 'loss within the error of the gauge'
 }
 
 /** The rate from the means of the first and the last survey, the life from the lowest reading; the rate's range is the gauge's error over the span. */
@@ -125,10 +126,10 @@ export const lifeObserved = (series: readonly DatedReadings[]): LifeObserved | u
   const lossM = meanOf(first.readingsM) - meanOf(last.readingsM)
   const doubt = doubtOf(spanYears, lossM)
   const base = { fromDate: first.date, toDate: last.date, spanYears, lossM, trusted: doubt === undefined, ...(doubt && { doubt }) }
-  if (lossM <= trust.gaugeErrorM) return base
+  if (lossM <= gaugeErrorM) return base
   const rateM = lossM / spanYears
-  const fastM = (lossM + trust.gaugeErrorM) / spanYears
-  const slowM = (lossM - trust.gaugeErrorM) / spanYears
+  const fastM = (lossM + gaugeErrorM) / spanYears
+  const slowM = (lossM - gaugeErrorM) / spanYears
   const lowestM = lowestOf(last.readingsM)
   const yearsKeeping = (keepM: number): YearsRange => ({ leastYears: yearsLeftEvenly(fastM, lowestM, keepM), mostYears: yearsLeftEvenly(slowM, lowestM, keepM) })
   return { ...base, rateM, years: yearsKeeping(0), untilReserve: yearsKeeping(lifeReserveM), asIn: classOfLoss('zinc', rateM / µm) ?? 'worse than the table' }

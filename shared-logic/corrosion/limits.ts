@@ -15,6 +15,8 @@ export const corrosionLimits = {
   bareSpotM2: 0.001,
   /** And the share of a part: ISO 1461:2009, 6.3. */
   bareShare: 0.005,
+  /** Zinc put on in a repair, at least, m: ISO 1461:2009, 6.3. */
+  zincRepairM: 0.0001,
   /** Loss of wall worth an advisory. */
   lossAdvisory: 0.1,
   /** General thinning that fails. */

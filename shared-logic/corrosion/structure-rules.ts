@@ -1,5 +1,6 @@
 import { isOver, isUnder } from '../rules/beyond'
 import { compareGravity, rowOf, type CorrosionFinding } from './findings'
+import { isForeignWhite } from './area-scales'
 import { acrossOf, corrosionLimits as limits } from './limits'
 import { findingOf, type Found, type Rule } from './rules'
 import type { SpotFacts } from './spot-facts'
@@ -19,8 +20,10 @@ const reaches = (value: number | undefined, limit: number): boolean => value !==
 const isAluminium = ({ spot }: StructureCase): boolean => spot.material === 'aluminium'
 const isThrough = ({ spot, pitLoss, generalLoss }: StructureCase): boolean => spot.kind === 'hole' || reaches(pitLoss, 1) || reaches(generalLoss, 1)
 const isByWeld = ({ spot }: StructureCase): boolean => spot.besideWeld === true || spot.kind === 'weld'
-/** Depth without the wall, or pits without a depth: what is left is not known. */
-const isUnmeasured = (at: StructureCase): boolean => at.pitLoss === undefined && at.generalLoss === undefined && (at.isPitted || at.spot.remainingM !== undefined || (isAluminium(at) && at.spot.kind === 'weld'))
+/** Depth without the wall, or pits without a depth: what is left is not known. A wall measured over an area says nothing of its pits. */
+const isUnmeasured = (at: StructureCase): boolean =>
+  (at.isPitted && at.pitLoss === undefined) || (at.spot.remainingM !== undefined && at.generalLoss === undefined) ||
+  (isAluminium(at) && at.spot.kind === 'weld' && at.pitLoss === undefined && at.generalLoss === undefined)
 const isEaten = ({ couple }: StructureCase): boolean => couple !== undefined && !couple.accepted && couple.anode === 'member'
 /** Pitted more than 50 mm across. Shallow pits in aluminium, measured or not, are told of by themselves. */
 const isEatenAway = (at: StructureCase): boolean =>
@@ -51,7 +54,7 @@ const rules: readonly StructureRule[] = [
 const otherwise = ({ spot, bearsLoad, pitLoss, generalLoss }: StructureCase): CorrosionFinding => {
   if (!bearsLoad) return 'not structural'
   if (pitLoss !== undefined || generalLoss !== undefined) return 'small loss'
-  if (spot.kind !== 'white product') return 'depth not measured'
+  if (spot.kind !== 'white product' || isForeignWhite(spot)) return 'depth not measured'
   return spot.material === 'aluminium' ? 'bloom' : 'zinc alone'
 }
 

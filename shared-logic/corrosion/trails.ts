@@ -2,7 +2,7 @@ import { isPresent } from './corroded-share'
 import { forecastOf, type Forecast } from './forecast'
 import { changeBetween, type Change } from './growth'
 import { coatingLife, type CoatingLife, type DatedReadings, type LifeSetting } from './life'
-import { trailOf } from '../survey/spot'
+import { trailOf, type Spot } from '../survey/spot'
 import { sinceRepair, trailPoint, type SpotSurvey, type TrailPoint } from './trail-point'
 
 /** How a spot stands at the newest survey. 'first record' where nobody had looked there before. */
@@ -61,23 +61,43 @@ const trailFrom = (surveys: readonly SpotSurvey[], { trail, position, points, la
   }
 }
 
+/** A trail under way: where it was noted last, and in which surveys. */
+interface Followed {
+  readonly trail: string
+  position: string
+  readonly points: TrailPoint[]
+  readonly seen: SpotSurvey[]
+}
+
+/**
+ * The trail a spot goes on with: that of its position, else the one it names as its own, noted at another position before. An id that
+ * two positions of one survey have alike is no trail in common.
+ */
+const followedBy = (spot: Spot, position: string, survey: SpotSurvey, found: readonly Followed[]): Followed | undefined => {
+  const same = found.filter(({ trail }) => trail === trailOf(spot))
+  return same.find((each) => each.position === position) ?? (spot.trail === undefined ? undefined : same.find(({ seen }) => !seen.includes(survey)))
+}
+
 /**
  * The spots of one rig followed over its surveys by their trail. Every trail with its looks, how it stands at the newest survey,
  * when its next grade is reached, and the life left in its zinc. Surveys may come in any order.
  */
 export const trailsOf = (surveys: readonly SpotSurvey[], setting: TrailSetting): readonly Trail[] => {
   const inTime = surveys.toSorted((a, b) => (a.date < b.date ? -1 : a.date > b.date ? 1 : 0))
-  const found = new Map<string, { trail: string; position: string; points: TrailPoint[] }>()
+  const found: Followed[] = []
   for (const survey of inTime)
     for (const { position, spots } of survey.places)
       for (const spot of spots) {
-        const trail = trailOf(spot)
-        const key = `${position}\n${trail}`
-        const known = found.get(key) ?? { trail, position, points: [] }
-        known.points.push(trailPoint(survey, position, spot, spots))
-        found.set(key, known)
+        const point = trailPoint(survey, position, spot, spots)
+        const before = followedBy(spot, position, survey, found)
+        if (before === undefined) found.push({ trail: trailOf(spot), position, points: [point], seen: [survey] })
+        else {
+          before.points.push(point)
+          before.seen.push(survey)
+          before.position = position
+        }
       }
-  return [...found.values()].flatMap(({ trail, position, points }) => {
+  return found.flatMap(({ trail, position, points }) => {
     const last = points.at(-1)
     return last === undefined ? [] : [trailFrom(inTime, { trail, position, points, last }, setting)]
   })

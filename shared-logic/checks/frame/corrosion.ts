@@ -21,7 +21,7 @@ const judgeSpots = (values: FieldValues, { position }: JudgeContext): Found | un
   const spots = spotsIn(values.spots)
   if (spots === undefined) return undefined
   const [gravest] = gravestFirst(gradeSpots(spots, { position }))
-  return gravest ? { outcome: gravest.gravest, values: { count: spots.length, ...findingValues(gravest) } } : { outcome: 'none' }
+  return gravest ? { outcome: gravest.gravest, values: findingValues(gravest) } : { outcome: 'none' }
 }
 
 const lossOutcome = (form: string, place: string | undefined, loss: number, aluminium: boolean): string => {

@@ -9,6 +9,7 @@ import { zincMassKgPerM2 } from '../../corrosion/zinc-thickness'
 import { assertNever } from '../../assert-never'
 import { isOver } from '../../rules/beyond'
 import { measured, type UnitSystem } from '../../units/quantity'
+import { footM } from '../../units/unit-table'
 import type { Words } from '../en'
 import { say } from '../say'
 import { areaOf, capitalized, percent, saySources, sayZincMass, smallLength, thickness, type CorrosionLine, type CorrosionSection } from './section'
@@ -99,13 +100,15 @@ const coupleLine = (words: Words, { spot: { touches, touchingIsSmaller }, struct
   return [[line, ...seawater, ...(isEaten ? [said.ratio[touchingIsSmaller ? 'smaller' : 'larger']] : [])].join(' ')]
 }
 
+const dm2PerSquareFoot = (footM * 10) ** 2
+
 const depthLines = (words: Words, { spot: { pitDepthM, wallM, remainingM }, structure: { finding, pitLoss, generalLoss, pitsPerDm2, section } }: SpotGrading, units: UnitSystem): string[] => {
   const said = words.corrosion.grade
   return [
     ...(pitLoss !== undefined && pitDepthM !== undefined && wallM !== undefined ? [say(said.pitLoss, { depth: smallLength(pitDepthM), loss: percent(pitLoss), wall: smallLength(wallM), left: smallLength(Math.max(0, wallM - pitDepthM)) }, units)] : []),
     // The finding of thinned metal says the same.
     ...(finding !== 'thinned' && finding !== 'too thin' && generalLoss !== undefined && wallM !== undefined && remainingM !== undefined ? [say(said.generalLoss, { left: smallLength(remainingM), wall: smallLength(wallM), loss: percent(generalLoss) }, units)] : []),
-    ...(pitsPerDm2 === undefined ? [] : [say(said.pits, { count: Math.round(pitsPerDm2) }, units)]),
+    ...(pitsPerDm2 === undefined ? [] : [say(said.pits[units], { count: Math.round(units === 'us' ? pitsPerDm2 * dm2PerSquareFoot : pitsPerDm2) }, units)]),
     ...(section ? [`${say(said.section, { area: percent(section.outside.area), modulus: percent(section.outside.modulus), areaBoth: percent(section.bothSides.area), modulusBoth: percent(section.bothSides.modulus) }, units)} ${isOver(Math.max(section.outside.area, section.outside.modulus), limits.sectionLoss) ? said.sectionBeyond : said.sectionWithin}`] : []),
   ]
 }

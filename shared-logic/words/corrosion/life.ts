@@ -1,4 +1,4 @@
-import type { CoatingLife, LifeByTable, LifeNeed, LifeObserved, YearsRange } from '../../corrosion/life'
+import { gaugeErrorM, lifeReserveM, type CoatingLife, type LifeByTable, type LifeNeed, type LifeObserved, type YearsRange } from '../../corrosion/life'
 import { measured, type UnitSystem } from '../../units/quantity'
 import type { Words } from '../en'
 import { say } from '../say'
@@ -29,7 +29,7 @@ const observedLine = (words: Words, observed: LifeObserved, units: UnitSystem): 
   const { fromDate, toDate, lossM, rateM, years, untilReserve, asIn } = observed
   const dates = { from: { date: fromDate }, to: { date: toDate } }
   if (rateM === undefined || years === undefined || untilReserve === undefined || asIn === undefined) return say(said.observedNone, dates, units)
-  const gaps = { ...dates, loss: sayLoss(lossM, units), rate: sayLoss(rateM, units), years: sayRange(words, years, units), reserve: sayRange(words, untilReserve, units), asIn }
+  const gaps = { ...dates, loss: sayLoss(lossM, units), rate: sayLoss(rateM, units), years: sayRange(words, years, units), reserve: sayRange(words, untilReserve, units), keep: thickness(lifeReserveM), asIn }
   return say(asIn === 'worse than the table' ? said.observedBeyond : said.observed, gaps, units)
 }
 
@@ -37,7 +37,7 @@ const beliefLine = (words: Words, { believed, observed }: Extract<CoatingLife, {
   const said = words.corrosion.life
   if (observed === undefined) return said.believedTableAlone
   if (believed === 'measured rate') return say(said.believedRate, { span: measured('years', observed.spanYears) }, units)
-  return say(said.believedTable, { doubt: observed.doubt === undefined ? '' : words.corrosion.doubts[observed.doubt] }, units)
+  return say(said.believedTable, { doubt: observed.doubt === undefined ? '' : say(words.corrosion.doubts[observed.doubt], { gauge: thickness(gaugeErrorM) }, units) }, units)
 }
 
 /** Years of zinc left in sentences: by the place, by what was measured, which is believed and why; or what it waits for. */

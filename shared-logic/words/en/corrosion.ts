@@ -55,7 +55,7 @@ const noForecast: Readonly<Record<NoForecast, string>> = {
 }
 
 const doubts: Readonly<Record<NonNullable<LifeObserved['doubt']>, string>> = {
-  'less than a year apart': 'the surveys are less than a year apart', 'loss within the error of the gauge': 'the loss lies within the error of the gauge (5 µm)',
+  'less than a year apart': 'the surveys are less than a year apart', 'loss within the error of the gauge': 'the loss lies within the error of the gauge ({gauge})',
 }
 
 const conditions: Readonly<Record<CoatingCondition, string>> = { good: 'good', fair: 'fair', poor: 'poor' }
@@ -94,7 +94,7 @@ export const corrosionWords = {
     structure: 'Metal: {because}',
     pitLoss: 'Deepest pit {depth}, {loss} of the wall of {wall}; {left} is left.',
     generalLoss: '{left} left of {wall}: {loss} lost over an area.',
-    pits: 'About {count} pits to the dm².',
+    pits: { metric: 'About {count} pits to the dm².', us: 'About {count} pits to the square foot.' },
     section: 'Of the whole section {area} of the area and {modulus} of the bending strength are lost; with as much lost inside, unseen, {areaBoth} and {modulusBoth}.',
     sectionWithin: 'Ship rules, by analogy, allow a whole section to lose 10 %: this keeps within.',
     sectionBeyond: 'Ship rules, by analogy, allow a whole section to lose 10 %: this goes beyond.',
@@ -116,8 +116,8 @@ export const corrosionWords = {
     oneClass: 'class {worst}',
     classRange: 'class {mildest} to {worst}',
     tableWaits: 'By the place: waits for {fields}.',
-    observed: 'Measured from {from} to {to}: {loss} lost, {rate} a year, as in class {asIn}: about {years} left, {reserve} until 20 µm are left.',
-    observedBeyond: 'Measured from {from} to {to}: {loss} lost, {rate} a year, worse than any class of the table: about {years} left, {reserve} until 20 µm are left.',
+    observed: 'Measured from {from} to {to}: {loss} lost, {rate} a year, as in class {asIn}: about {years} left, {reserve} until {keep} is left.',
+    observedBeyond: 'Measured from {from} to {to}: {loss} lost, {rate} a year, worse than any class of the table: about {years} left, {reserve} until {keep} is left.',
     observedNone: 'Measured from {from} to {to}: no loss beyond the error of the gauge.',
     believedRate: 'The measured rate is believed: {span} apart, and more was lost than the gauge errs by. It knows this trailer; the table knows only the kind of place.',
     believedTable: 'The table is believed: {doubt}.',

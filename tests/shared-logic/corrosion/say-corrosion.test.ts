@@ -56,11 +56,15 @@ describe('a grade in sentences', () => {
   })
 
   it('is told in square inches, mils and ounces to a reader who uses them', () => {
-    const us = linesOf(galvanized, 'us').join('\n')
+    const us = [galvanized, { ...galvanized, areaM2: 0.0003, areaUncertaintyM2: undefined, pitCount: 4 }].flatMap((spot) => linesOf(spot, 'us')).join('\n')
     expect(us).toContain('Area 1.86 sq in')
+    expect(us).toContain('(0.5 %, and 1.55 sq in a spot)')
+    expect(us).toContain('(cold galvanize), at least 3.9 mil')
+    // 4 on 3 cm2 are 1.33 to the dm2; 9.29 dm2 make a square foot.
+    expect(us).toContain('About 1239 pits to the square foot')
     expect(us).toContain('lowest 2.6 mil')
     expect(us).toContain('oz/ft²')
-    expect(us).not.toMatch(/µm|cm²(?! a spot)/)
+    expect(us).not.toMatch(/µm|cm²|dm²| mm/)
   })
 
   it('puts Ri by either rule and the letter of ASTM D610 beside the percentage', () => {
@@ -109,6 +113,13 @@ describe('life and course in sentences', () => {
     const text = (from: string): string => sayLife(en, coatingLife(rail, { trailer: { exposure: 'coast', builtYear: 2014 }, surveyDate: '2026-06-01' }, [{ date: from, readingsM: [52e-6] }, ...series.slice(1)]), 'metric').lines.at(-1)?.text ?? ''
     expect(text('2024-06-01')).toMatch(/^The measured rate is believed: 2 years apart/)
     expect(text('2026-01-01')).toBe('The table is believed: the surveys are less than a year apart.')
+  })
+
+  it('tells the reserve and the gauge’s error in the reader’s units', () => {
+    const said = (before: number): string => sayLife(en, coatingLife(rail, { trailer: { exposure: 'coast', builtYear: 2014 }, surveyDate: '2026-06-01' }, [{ date: '2024-06-01', readingsM: [before] }, { date: '2026-06-01', readingsM: [40e-6] }]), 'us').lines.map(({ text }) => text).join(' ')
+    expect(said(52e-6)).toContain('until 0.8 mil is left')
+    expect(said(44e-6)).toContain('the error of the gauge (0.2 mil)')
+    expect(said(52e-6) + said(44e-6)).not.toContain('µm')
   })
 
   it('tells a course look by look, the change, and the range of dates', () => {

@@ -76,6 +76,21 @@ describe('a spot over the surveys', () => {
     expect(trailsIn(first, survey('2026-06-01', measured(6, 0.5, { id: 's9' })))).toHaveLength(2)
   })
 
+  it('is followed to another part where the later survey says that it is the same spot', () => {
+    const before = survey('2024-06-01', measured(3, 0.3))
+    const moved: SpotSurvey = { date: '2026-06-01', places: [{ position: 'cross-members', spots: [] }, { position: 'left rail', spots: [measured(6, 0.5, { id: 's9', trail: 's1' })] }] }
+    expect(only(before, moved)).toMatchObject({ standing: 'grown', position: 'left rail' })
+    // And on from there.
+    expect(only(before, moved, { date: '2027-06-01', places: [{ position: 'left rail', spots: [measured(6, 0.5, { id: 's10', trail: 's1' })] }] }).points).toHaveLength(3)
+  })
+
+  it('is not taken for the spot of another part that happens to have the same id', () => {
+    const twoParts: SpotSurvey = { date: '2024-06-01', places: [{ position: 'cross-members', spots: [measured(3, 0.3)] }, { position: 'left rail', spots: [measured(1, 0.1)] }] }
+    expect(trailsIn(twoParts)).toHaveLength(2)
+    const later: SpotSurvey = { date: '2026-06-01', places: [{ position: 'left rail', spots: [measured(2, 0.1, { id: 's9', trail: 's1' })] }, { position: 'cross-members', spots: [measured(3, 0.3, { id: 's8', trail: 's1' })] }] }
+    expect(trailsIn(twoParts, later).map(({ position, standing }) => [position, standing])).toEqual([['cross-members', 'same'], ['left rail', 'grown']])
+  })
+
   it('hands its readings to the life of the zinc: 70 to 58 µm in two years is 6 µm a year', () => {
     const trail = only(survey('2024-06-01', measured(3, 0.3, { coatingReadingsM: [70e-6] })), survey('2026-06-01', measured(3, 0.3, { coatingReadingsM: [58e-6] })))
     expect(trail.life).toMatchObject({ kind: 'worked out', believed: 'measured rate', observed: { asIn: 'C5' } })

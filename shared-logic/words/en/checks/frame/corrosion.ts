@@ -16,7 +16,7 @@ export const frameCorrosionWords: StationCheckWords = {
     outcomes: {
       none: { because: 'No corrosion was found on what could be seen.' },
       ...Object.fromEntries(gravestFindings.map((finding) => [finding, placed(corrosionFindings[finding])])),
-      slight: { because: '{count} place(s), the worst at {place}: slight.' },
+      slight: { because: 'Slight; the worst place is {place}.' },
     },
   },
   'frame.section-loss': {
