@@ -94,6 +94,14 @@ describe('a camera unplugged midway', { timeout: 30_000 }, () => {
     expect(isOff()).toBe(true)
   })
 
+  it('is noticed where only the picture ends, as when the system takes the camera away', async () => {
+    drawCamera()
+    await showsLive('Built-in')
+    act(() => void machine.track.dispatchEvent(new Event('ended')))
+    expect(await alert()).toBe(said.problems.unplugged)
+    expect(isOff()).toBe(true)
+  })
+
   it('goes on by itself when it is plugged in again', async () => {
     drawCamera()
     await showsLive('Built-in')
@@ -156,6 +164,7 @@ describe('the camera is off', { timeout: 30_000 }, () => {
     await turn('hidden', 59_000)
     await turn('visible', 0)
     expect(isOff()).toBe(false)
+    expect(machine.tracks).toHaveLength(1)
     await turn('hidden', 61_000)
     expect(isOff()).toBe(true)
     expect(screen.getByText(said.off)).toBeDefined()
