@@ -30,20 +30,47 @@ export const boundLines = (server: Server): void => {
   })
 }
 
-export const listening = (server: Server, host: string): Promise<number> =>
+/**
+ * The same port at every opening: a phone's browser finds at the next door what it could not send through the last, and
+ * a firewall needs one rule. Source: RFC 6335, section 6 (dynamic ports, assigned to nobody).
+ */
+const usualPort = 52_480
+
+const listenOn = (server: Server, host: string, port: number): Promise<number> =>
   new Promise((resolve, reject) => {
     server.once('error', reject)
-    server.listen({ host, port: 0, exclusive: true }, () => {
+    server.listen({ host, port, exclusive: true }, () => {
+      server.off('error', reject)
       const address = server.address()
       if (address === null || typeof address === 'string') reject(new Error('no port'))
       else resolve(address.port)
     })
   })
 
-/** Lets what is being taken be taken for a moment, then cuts every line. */
-export const closing = (server: Server): Promise<void> =>
-  new Promise((resolve) => {
+/** At the port of the last door, else at the usual one, else at any. */
+export const listening = (server: Server, host: string, lastPort = usualPort): Promise<number> =>
+  listenOn(server, host, lastPort).catch(() => listenOn(server, host, usualPort)).catch(() => listenOn(server, host, 0))
+
+const takenForMs = 2_000
+/** A phone asks every five seconds while someone looks at it. */
+const toldForMs = 12_000
+
+export interface Closing {
+  readonly ended: Promise<void>
+  /** Ends it now. */
+  readonly cut: () => void
+}
+
+/** Lets what is being taken be taken for a moment, and whoever asks be told for a little longer; then there is no door. */
+export const closing = (server: Server): Closing => {
+  const { promise, resolve } = Promise.withResolvers<void>()
+  const moment = setTimeout(() => server.closeAllConnections(), takenForMs).unref()
+  const cut = (): void => {
+    clearTimeout(moment)
+    clearTimeout(telling)
     server.close(() => resolve())
-    server.closeIdleConnections()
-    setTimeout(() => server.closeAllConnections(), 2_000).unref()
-  })
+    server.closeAllConnections()
+  }
+  const telling = setTimeout(cut, toldForMs).unref()
+  return { ended: promise, cut }
+}

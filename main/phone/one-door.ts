@@ -6,7 +6,7 @@ import { BodyReader } from '../serving/body'
 import { answerPhone } from './answer'
 import { Arrivals } from './arrivals'
 import { makeCertificate } from './certificate'
-import { boundLines, closing, listening } from './lines'
+import { boundLines, closing, listening, type Closing } from './lines'
 import { inAddress, type NetworkAddress } from './network'
 import type { PageFiles } from './page-files'
 import { PairingDesk } from './pairing'
@@ -16,12 +16,14 @@ import type { Room, Taken } from './room'
 export interface OneDoor {
   readonly surveyId: string
   readonly state: () => PhoneState
-  /** Nothing is answered any more from here on; resolves when the last line is cut. */
-  readonly close: () => Promise<void>
+  /** Nothing is done any more from here on; whoever asks is told so, for a little while. */
+  readonly close: () => Closing
 }
 
 export interface Surroundings extends Pick<Room, 'desk' | 'now' | 'onFault'> {
   readonly pages: PageFiles
+  /** Where the door before this one stood. */
+  readonly lastPort: number | undefined
 }
 
 const iso = (ms: number): string => new Date(ms).toISOString()
@@ -42,7 +44,7 @@ export const openOneDoor = async (
   { surveyId, minutes, isSecure }: ParsedInputOf<'phone.open'>,
   address: string,
   others: readonly NetworkAddress[],
-  { pages, ...around }: Surroundings,
+  { pages, lastPort, ...around }: Surroundings,
   onTimeUp: () => void,
 ): Promise<OneDoor> => {
   const lastsMs = minutes * 60_000
@@ -50,7 +52,7 @@ export const openOneDoor = async (
   const limits = { maxHeaderSize: 16_384, connectionsCheckingInterval: 2_000 }
   const server = certificate ? createSecureServer({ key: certificate.key, cert: certificate.cert, ...limits }) : createServer(limits)
   boundLines(server)
-  const port = await listening(server, address)
+  const port = await listening(server, address, lastPort)
   const closesAtMs = around.now() + lastsMs
   let wasClosed = false
   const room: Room = {

@@ -2,6 +2,7 @@ import { networkInterfaces } from 'node:os'
 import type { Desk } from '../../shared-logic/contract/contract'
 import { refuse } from '../../shared-logic/contract/refusal'
 import type { PhoneDoor } from '../desk/phone'
+import type { Closing } from './lines'
 import { networkAddresses, type NetworkAddress } from './network'
 import { openOneDoor, type OneDoor } from './one-door'
 import { openPageFiles } from './page-files'
@@ -28,6 +29,7 @@ const chooseAddress = (wanted: string | undefined, standsAt: string | undefined,
 export const makePhoneDoor = ({ rendererFolder, now, onFault, standsAt }: PhoneDoorOptions) => (desk: () => Desk): PhoneDoor => {
   const pages = openPageFiles(rendererFolder)
   let open: OneDoor | undefined
+  let lastPort: number | undefined
   /** One after the other, so that two clicks never leave two doors. */
   let before: Promise<unknown> = Promise.resolve()
   const inTurn = <Result>(work: () => Promise<Result>): Promise<Result> => {
@@ -35,24 +37,33 @@ export const makePhoneDoor = ({ rendererFolder, now, onFault, standsAt }: PhoneD
     before = mine.catch(() => undefined)
     return mine
   }
-  /** Lines being cut: nobody but the program's end waits for them. */
-  const ending = new Set<Promise<void>>()
+  /** Doors that are closed and still tell so. */
+  const ending = new Set<Closing>()
   const shut = (door: OneDoor | undefined): void => {
     if (door === undefined || open !== door) return
     open = undefined
-    const end = door.close().catch(onFault).finally(() => ending.delete(end))
-    ending.add(end)
+    const closing = door.close()
+    ending.add(closing)
+    void closing.ended.then(() => ending.delete(closing))
+  }
+  /** Their place is wanted: by the next door, or by the program's end. */
+  const cutEnding = async (): Promise<void> => {
+    for (const { cut } of ending) cut()
+    await Promise.all([...ending].map(({ ended }) => ended))
   }
   return {
     open: (wanted) =>
       inTurn(async () => {
         shut(open)
+        await cutEnding()
         const known = networkAddresses(networkInterfaces())
         const address = chooseAddress(wanted.address, standsAt, known)
         try {
-          const door = await openOneDoor(wanted, address, known.filter((each) => each.address !== address), { desk: desk(), now, onFault, pages }, () => shut(door))
+          const door = await openOneDoor(wanted, address, known.filter((each) => each.address !== address), { desk: desk(), now, onFault, pages, lastPort }, () => shut(door))
           open = door
-          return door.state()
+          const state = door.state()
+          lastPort = Number(new URL(state.address).port)
+          return state
         } catch (fault) {
           if (['EADDRNOTAVAIL', 'EACCES', 'EADDRINUSE', 'EINVAL', 'ENOTFOUND'].includes(faultCode(fault))) return refuse('phone.cannot-listen', { address })
           throw fault
@@ -66,7 +77,7 @@ export const makePhoneDoor = ({ rendererFolder, now, onFault, standsAt }: PhoneD
     closeAll: () =>
       inTurn(async () => {
         shut(open)
-        await Promise.all(ending)
+        await cutEnding()
       }),
   }
 }

@@ -1,4 +1,5 @@
 import type { IncomingMessage, ServerResponse } from 'node:http'
+import { TLSSocket } from 'node:tls'
 import type { RefusalData } from '../../shared-logic/contract/refusal'
 import { en } from '../../shared-logic/words/en'
 import { sayRefusal } from '../../shared-logic/words/say-refusal'
@@ -25,9 +26,14 @@ const letGo = (request: IncomingMessage): void => {
   setTimeout(() => request.destroy(), readAwayMs).unref()
 }
 
+/** A browser takes this one over HTTPS alone, and complains of it elsewhere. */
+const { 'Cross-Origin-Opener-Policy': openerPolicy = '', ...plainHeaders } = safeHeaders
+const headersFor = ({ req }: ServerResponse): Readonly<Record<string, string>> =>
+  req.socket instanceof TLSSocket ? { ...plainHeaders, 'Cross-Origin-Opener-Policy': openerPolicy } : plainHeaders
+
 export const send = (response: ServerResponse, status: number, headers: Readonly<Record<string, string>>, body: string | Uint8Array, withBody: boolean): void => {
   if (response.headersSent || response.destroyed) return
-  response.writeHead(status, { ...safeHeaders, 'Content-Length': String(Buffer.byteLength(body)), ...headers })
+  response.writeHead(status, { ...headersFor(response), 'Content-Length': String(Buffer.byteLength(body)), ...headers })
   response.end(withBody ? body : undefined)
 }
 

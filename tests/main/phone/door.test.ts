@@ -130,11 +130,17 @@ describe('a paired phone', () => {
 describe('the door closes', () => {
   const isRefused = async (ended: Door, cookie: string): Promise<boolean> => ended.ask('checks', { headers: { cookie } }).then(({ status }) => status === 410, () => true)
 
-  it('by the button', async () => {
+  it('by the button, and the phone is told when it next asks', async () => {
     const cookie = await door.enter()
     await at.opened.desk['phone.close']({ surveyId: at.surveyId })
-    expect(await isRefused(door, cookie)).toBe(true)
+    expect(await refusalOf(await door.ask('arrived', { headers: { cookie } }))).toMatchObject({ status: 410, code: 'phone.closed' })
+    expect(await refusalOf(await door.send(cookie, pictureId(9), await photograph(9)))).toMatchObject({ status: 410, code: 'phone.closed' })
     expect((await at.opened.desk['phone.state']({ surveyId: at.surveyId })).door).toBeUndefined()
+  })
+
+  it('and a while after there is nothing to ask any more', async () => {
+    await at.opened.desk['phone.close']({ surveyId: at.surveyId })
+    await expect.poll(() => door.ask('arrived').then(() => 'answered', () => 'nobody there'), { timeout: 20_000, interval: 1_000 }).toBe('nobody there')
   })
 
   it('when its time is up', async () => {
@@ -156,7 +162,8 @@ describe('the door closes', () => {
   it('when another one is opened', async () => {
     const cookie = await door.enter()
     const next = await at.openDoor()
-    expect(await isRefused(door, cookie)).toBe(true)
+    // At the same address, where the phone's browser finds what it kept; but the phone is a stranger there.
+    expect(next.origin).toBe(door.origin)
     expect(next.secret).not.toBe(door.secret)
     expect((await next.ask('checks', { headers: { cookie } })).status).toBe(401)
   })
