@@ -11,6 +11,8 @@ export const sha256Of: Sha256 = (text) => hash('sha256', text)
 
 const hashOrNone = (text: string | null): string | null => (text === null ? null : sha256Of(text))
 
+const yesOrNo = (value: number): boolean | number => (value === 0 || value === 1 ? value === 1 : value)
+
 const rows = (db: ReadableDb) =>
   db.selectFrom('photographs').innerJoin('originals', 'originals.sha256', 'photographs.sha256').selectAll('originals').selectAll('photographs').select('originals.added_at as first_arrived_at')
 
@@ -24,7 +26,7 @@ const asRecorded = (row: Row): RecordedPhotograph => ({
     format: row.format, widthPx: row.width_px, heightPx: row.height_px, takenAt: row.taken_at, latitude: row.latitude, longitude: row.longitude,
     qualitySha256: hashOrNone(row.quality_json), lookHash: row.look_hash, firstArrivedAt: row.first_arrived_at, arrivedAt: row.added_at, source: row.source,
     fileName: row.file_name, checkId: row.check_id, position: row.position, caption: row.caption, quarterTurns: row.quarter_turns,
-    isPrinted: row.is_printed === 1, marksSha256: hashOrNone(row.marks_json), removedAt: row.removed_at,
+    isPrinted: yesOrNo(row.is_printed), marksSha256: hashOrNone(row.marks_json), removedAt: row.removed_at,
   },
 })
 

@@ -17,7 +17,7 @@ const named: readonly (readonly [keyof Facts, (to: Facts) => PhotographAct])[] =
   ['marksSha256', () => 'marked'],
   ['quarterTurns', () => 'turned'],
   ['caption', () => 'captioned'],
-  ['isPrinted', ({ isPrinted }) => (isPrinted ? 'chosen to print' : 'left out of print')],
+  ['isPrinted', ({ isPrinted }) => (isPrinted === true ? 'chosen to print' : 'left out of print')],
 ]
 
 /** What was done to a photograph between two looks at it; undefined for nothing. Named by the gravest of what changed. Throws where no act of ours could have changed it so. */

@@ -42,7 +42,8 @@ export const factsSchema = z.strictObject({
   position: textOrNone,
   caption: z.string(),
   quarterTurns: z.number(),
-  isPrinted: z.boolean(),
+  /** A number only where somebody wrote one into the row that means neither. */
+  isPrinted: z.union([z.boolean(), z.number()]),
   marksSha256: textOrNone,
   removedAt: textOrNone,
 })

@@ -52,7 +52,7 @@ export const writePlainReport = async (document: ReportDocument, _pictureOf: unk
   const text = JSON.stringify(document)
   mkdirSync(dirname(filePath), { recursive: true })
   writeFileSync(filePath, text)
-  return { sha256: sha256(text), byteCount: text.length }
+  return { sha256: sha256(text), byteCount: Buffer.byteLength(text) }
 }
 
 /** One call as a door makes it; the answer is held to the contract's output. Throws when it is refused. */

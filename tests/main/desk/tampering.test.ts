@@ -1,0 +1,59 @@
+import fc from 'fast-check'
+import { beforeAll, expect, test } from 'vitest'
+import { openDeskToRead } from '../../../main/desk/open-to-read'
+import type { VerifiedYard } from '../../../main/desk/verify-yard'
+import type { Problem } from '../../../shared-logic/proof/problem'
+import { evenly } from '../../shared-logic/evenly'
+import { makeProvenYard, remember, type ProvenYard } from './proven-yard'
+import { attacks, disarm, tamper } from './tampering'
+
+let yard: ProvenYard
+let bringBack: () => void
+beforeAll(async () => {
+  yard = await makeProvenYard()
+})
+
+const verify = async (): Promise<VerifiedYard> => {
+  const opened = openDeskToRead(yard.folder)
+  try {
+    return await opened.verifyYard({ underWayMs: 0 })
+  } finally {
+    await opened.close()
+  }
+}
+const problemsOf = ({ surveys, problems }: VerifiedYard): Problem[] => [...surveys.flatMap(({ verified }) => verified.problems), ...problems]
+
+const alterations = 1_000
+
+test('nothing is found on a yard that nobody touched, nor once triggers, checks and references are out of force, nor once it was brought back to the byte', async () => {
+  expect(problemsOf(await verify())).toEqual([])
+  disarm(yard.folder)
+  expect(problemsOf(await verify())).toEqual([])
+  bringBack = remember(yard.folder)
+  for (const attack of attacks) {
+    tamper(yard.folder, attack, [0.3, 0.6, 0.9])
+    bringBack()
+  }
+  const again = await verify()
+  expect(problemsOf(again)).toEqual([])
+  expect(again.surveys.map(({ verified }) => verified.photographCount + verified.removedCount).toSorted()).toEqual([2, 6])
+})
+
+test(`each of ${alterations} random alterations is found and named: entries, rows, originals, reports`, async () => {
+  const tried = new Map(attacks.map(({ name }) => [name, 0]))
+  await fc.assert(fc.asyncProperty(evenly(0, 1), fc.array(evenly(0, 1), { minLength: 8, maxLength: 8 }), async (which, draws) => {
+    const attack = attacks[Math.min(Math.floor(which * attacks.length), attacks.length - 1)]
+    if (attack === undefined) throw new Error('no attack')
+    try {
+      fc.pre(tamper(yard.folder, attack, draws))
+      const codes = problemsOf(await verify()).map(({ code }) => code)
+      expect(codes, attack.name).not.toEqual([])
+      expect(codes.some((code) => attack.found.includes(code)), `${attack.name}: ${codes.join(', ')}`).toBe(true)
+      tried.set(attack.name, (tried.get(attack.name) ?? 0) + 1)
+    } finally {
+      bringBack()
+    }
+  }), { numRuns: alterations })
+  expect([...tried.values()].reduce((sum, count) => sum + count, 0)).toBeGreaterThanOrEqual(alterations)
+  for (const [name, count] of tried) expect(count, name).toBeGreaterThan(5)
+}, 300_000)

@@ -1,0 +1,140 @@
+import { createHash } from 'node:crypto'
+import { describe, expect, it } from 'vitest'
+import { actBetween, addedAct, type RecordedPhotograph } from '../../../shared-logic/proof/acts'
+import { compareRows } from '../../../shared-logic/proof/compare-rows'
+import { factNames, hashBeforeTheFirst, orderHash, writeEntries, type Act, type Facts, type RecordEnd } from '../../../shared-logic/proof/entry'
+import { problemCodes } from '../../../shared-logic/proof/problem'
+import { RecordReader, type FoundEntry, type ReadRecord } from '../../../shared-logic/proof/read-record'
+import { en } from '../../../shared-logic/words/en'
+import { sayBeside, sayOutcome, sayProblem, sayReportEnds } from '../../../shared-logic/words/say-proof'
+
+const surveyId = '01900000-0000-7000-8000-000000000001'
+const sha256 = (text: string): string => createHash('sha256').update(text).digest('hex')
+const facts: Facts = {
+  format: 'jpeg', widthPx: 48, heightPx: 32, takenAt: '2026-06-01T10:00:00', latitude: 38.7071, longitude: -9.1355, qualitySha256: null, lookHash: null, firstArrivedAt: '2026-06-15T12:00:00.000Z',
+  arrivedAt: '2026-06-15T12:00:00.000Z', source: 'phone', fileName: 'hub.jpg', checkId: null, position: null, caption: '', quarterTurns: 0, isPrinted: true, marksSha256: null, removedAt: null,
+}
+const photograph = (name: string, more: Partial<Facts> = {}): RecordedPhotograph => ({ photographId: `id of ${name}`, sha256: sha256(name), byteCount: 100, facts: { ...facts, fileName: name, ...more } })
+const hub = photograph('hub.jpg')
+const at = '2026-06-15T12:00:00.000Z'
+
+const write = (acts: readonly Act[], end?: RecordEnd): { entries: FoundEntry[]; end: RecordEnd } => {
+  const entries = writeEntries(surveyId, end, acts, at, sha256)
+  const last = entries.at(-1)
+  if (last === undefined) throw new Error('nothing was written')
+  return { entries, end: { entryCount: last.place, lastSha256: last.sha256 } }
+}
+const readAll = (entries: readonly FoundEntry[], end: RecordEnd | undefined, ofSurvey = surveyId): ReadRecord => {
+  const reader = new RecordReader(ofSurvey, sha256)
+  for (const entry of entries) reader.take(entry)
+  return reader.finish(end)
+}
+const turned = actBetween(hub, photograph('hub.jpg', { quarterTurns: 1 }))
+if (turned === undefined) throw new Error('a turn is no act')
+
+describe('a record', () => {
+  it('opens with its survey, and each entry carries place and hash of the one before', () => {
+    const { entries } = write([addedAct(hub), turned])
+    const read = entries.map(({ text }) => JSON.parse(text ?? '') as Record<string, unknown>)
+    expect(read).toMatchObject([{ what: 'opened', surveyId, place: 1, previous: hashBeforeTheFirst }, { what: 'added', place: 2, previous: entries[0]?.sha256 }, { what: 'turned', place: 3, previous: entries[1]?.sha256, to: { quarterTurns: 1 } }])
+    for (const { text, sha256: hash } of entries) expect(hash).toBe(sha256(text ?? ''))
+  })
+
+  it('carries hash, size, camera time, arrival, source, name and place of every original', () => {
+    const { entries } = write([addedAct(photograph('a.jpg', { checkId: 'hubs.oil-level', position: 'axle 1 left' }))])
+    expect(JSON.parse(entries[1]?.text ?? '')).toMatchObject({
+      photographId: 'id of a.jpg', sha256: sha256('a.jpg'), byteCount: 100, at,
+      to: { takenAt: '2026-06-01T10:00:00', arrivedAt: at, source: 'phone', fileName: 'a.jpg', checkId: 'hubs.oil-level', position: 'axle 1 left' },
+    })
+  })
+
+  it('tells how its photographs stand after all of it, wherever it was gone on with', () => {
+    const first = write([addedAct(hub)])
+    const more = write([turned, { what: 'put in order', orderSha256: 'an order' }], first.end)
+    const record = readAll([...first.entries, ...more.entries], more.end)
+    expect(record.problems).toEqual([])
+    expect(record.photographs.get(hub.photographId)?.facts).toEqual({ ...facts, quarterTurns: 1 })
+    expect(record.orderSha256).toBe('an order')
+    expect(record.hashAt(2)).toBe(first.end.lastSha256)
+    expect(compareRows([photograph('hub.jpg', { quarterTurns: 1 })], record.photographs)).toEqual([])
+    expect(compareRows([hub], record.photographs)).toMatchObject([{ code: 'photograph-changed', values: { fact: 'quarterTurns', recorded: '1', now: '0' } }])
+  })
+
+  it('of another survey is found, though all of it fits', () => {
+    const { entries, end } = write([addedAct(hub)])
+    expect(readAll(entries, end, '01900000-0000-7000-8000-000000000002').problems).toEqual([{ code: 'record-of-another-survey', values: {} }])
+  })
+
+  it('names the entry that was taken out, doubled, changed, exchanged, cut off or put on', () => {
+    const { entries, end } = write([addedAct(hub), addedAct(photograph('b.jpg')), turned])
+    const [one, two, three, four] = entries
+    if (!one || !two || !three || !four) throw new Error('four entries were written')
+    const codes = (found: readonly FoundEntry[]) => readAll(found, end).problems.map(({ code, values }) => `${code} ${values['place'] ?? ''}`.trim())
+    expect(codes([one, two, four])).toContain('entry-missing 3')
+    expect(codes([one, two, two, three, four])).toContain('entry-twice 2')
+    expect(codes([one, { ...two, text: two.text?.replace('"phone"', '"camera"') }, three, four])).toEqual(['entry-changed 2'])
+    expect(codes([one, { ...two, text: undefined }, three, four])).toContain('entry-changed 2')
+    expect(codes([one, { ...three, place: 2 }, { ...two, place: 3 }, four])).toContain('entry-out-of-turn 2')
+    expect(codes([one, two, three])).toEqual(['record-cut-off'])
+    expect(codes([])).toEqual(['record-cut-off'])
+    expect(codes([...entries, ...write([turned], end).entries])).toEqual(['record-runs-on'])
+    expect(readAll(entries, undefined).problems).toEqual([{ code: 'record-end-missing', values: {} }])
+  })
+
+  it('written anew with hashes that fit is still found where it tells of what cannot be, or of what is not so', () => {
+    const twice = write([addedAct(hub), addedAct(hub)])
+    expect(readAll(twice.entries, twice.end).problems).toEqual([{ code: 'entry-impossible', values: { place: 3 } }])
+    const unknown = write([turned])
+    expect(readAll(unknown.entries, unknown.end).problems).toEqual([{ code: 'entry-impossible', values: { place: 2 } }])
+    const anew = write([addedAct(photograph('hub.jpg', { takenAt: '2026-06-02T10:00:00' }))])
+    expect(compareRows([hub], readAll(anew.entries, anew.end).photographs).map(({ values }) => values['fact'])).toEqual(['takenAt'])
+  })
+})
+
+describe('an act', () => {
+  it.each([
+    [{ removedAt: at }, 'removed'], [{ checkId: 'a', position: 'b' }, 'assigned'], [{ marksSha256: 'a' }, 'marked'], [{ quarterTurns: 3 }, 'turned'], [{ caption: 'dark' }, 'captioned'],
+    [{ isPrinted: false }, 'left out of print'], [{ removedAt: at, caption: 'dark' }, 'removed'],
+  ] as const)('that changes %o is named %s', (to, what) => {
+    expect(actBetween(hub, photograph('hub.jpg', to))).toMatchObject({ what, to })
+  })
+
+  it('that brings back or chooses is named so, and one that changes nothing is none', () => {
+    expect(actBetween(photograph('hub.jpg', { removedAt: at }), hub)).toMatchObject({ what: 'restored', to: { removedAt: null } })
+    expect(actBetween(photograph('hub.jpg', { isPrinted: false }), hub)).toMatchObject({ what: 'chosen to print' })
+    expect(actBetween(hub, hub)).toBeUndefined()
+  })
+
+  it('changes nothing of the original or of how it came in', () => {
+    for (const to of [{ fileName: 'b.jpg' }, { takenAt: null }, { latitude: 0, quarterTurns: 1 }]) expect(() => actBetween(hub, { ...hub, facts: { ...facts, ...to } })).toThrow('no act changes')
+    expect(() => actBetween(hub, { ...photograph('hub.jpg', { quarterTurns: 1 }), sha256: 'b' })).toThrow('no act changes')
+  })
+})
+
+it('an order is the same however its photographs are listed, and another for any other place', () => {
+  const places = [{ photographId: 'a', place: 0 }, { photographId: 'b', place: 1 }]
+  expect(orderHash(places, sha256)).toBe(orderHash(places.toReversed(), sha256))
+  expect(orderHash(places, sha256)).not.toBe(orderHash([{ photographId: 'a', place: 1 }, { photographId: 'b', place: 0 }], sha256))
+})
+
+describe('the sentences', () => {
+  const values = { place: 3, kept: 2, count: 4, name: 'hub.jpg', fact: 'takenAt', recorded: 'a'.repeat(64), now: 'true', sha256: 'b'.repeat(64), reason: 'EACCES', file: 'x.jpg', number: 'BW-2026-0001', revision: 1 }
+  it('have no gap left, cut hashes short and name what was changed', () => {
+    for (const code of problemCodes) expect(sayProblem(en, { code, values })).not.toMatch(/[{}]|[0-9a-f]{64}/)
+    expect(sayProblem(en, { code: 'photograph-changed', values })).toBe('“hub.jpg” was changed: its time from the camera was recorded as aaaaaaaaaaaa… and now reads yes.')
+    expect(Object.keys(en.proof.facts).toSorted()).toEqual([...factNames, 'byteCount'].toSorted())
+  })
+
+  it('say one and many, and of late ones that less is proven', () => {
+    const verified = { photographCount: 1, removedCount: 0, byteCount: 1, reports: [], problems: [] }
+    expect(sayOutcome(en, verified)).toBe('One photograph, as it came in.')
+    expect(sayOutcome(en, { ...verified, photographCount: 12 })).toBe('12 photographs, all as they came in.')
+    expect(sayOutcome(en, { ...verified, photographCount: 0 })).toBe('No photograph has come into this survey.')
+    expect(sayOutcome(en, { ...verified, problems: [{ code: 'order-changed', values: {} }] })).toBe('One thing is not as it was recorded.')
+    expect(sayBeside(en, { ...verified, removedCount: 2, late: { count: 3, at: '2026-11-27T00:00:00Z' } })).toEqual([
+      '2 more were removed from the survey; they are kept and looked at too.', '3 were entered on 27 November 2026, after they had come in: nothing is proven of them before that day.',
+    ])
+    const end = { entryCount: 5, lastSha256: 'c'.repeat(64) }
+    expect(sayReportEnds(en, { ...verified, reports: [{ number: 'N', revision: 2, end }, { number: 'N', revision: 1 }] })).toEqual([`Report N, revision 2, prints 5 entries; SHA-256 of the last: ${end.lastSha256}`, 'Report N, revision 1, prints no record of photographs.'])
+  })
+})
