@@ -105,7 +105,7 @@ export const SpotDrawing = ({ view, position, at, others, number, onPut }: SpotD
         <svg viewBox={viewBox.join(' ')} aria-hidden="true">
           <g transform={turn}><DrawingShapes shapes={drawn.shapes.filter((shape) => shape.kind !== 'text')} /></g>
           {others.map((each) => <Mark key={each.spot.id} point={pointOf({ ...(each.spot.at && { at: each.spot.at }), position: each.position })} number={each.number} />)}
-          {own && <Mark point={pointOf({ at: own, position })} number={number} isOwn />}
+          {at && <Mark point={pointOf({ at, position })} number={number} isOwn />}
           {cursor?.view === view && <Cursor point={pointOf({ at: cursor, position })} />}
         </svg>
       </div>

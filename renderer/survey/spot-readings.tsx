@@ -11,13 +11,16 @@ import style from './spot-sheet.module.css'
 interface SpotReadingsProps {
   readonly readings: readonly number[]
   readonly error: string | undefined
+  /** Somebody wanted to keep the spot: what is typed and not added is named. */
+  readonly isTried: boolean
+  readonly onLeft: (isLeft: boolean) => void
   readonly onChange: (readings: number[]) => void
 }
 
 const mostReadings = 30
 
 /** Readings of the coating gauge, typed one after the other; mean and least stand there at once. */
-export const SpotReadings = ({ readings, error, onChange }: SpotReadingsProps) => {
+export const SpotReadings = ({ readings, error, isTried, onLeft, onChange }: SpotReadingsProps) => {
   const said = useWords().screens.survey.spots
   const units = useUnits()
   const [typed, setTyped] = useState<{ readonly value: number | undefined; readonly round: number }>({ value: undefined, round: 0 })
@@ -26,13 +29,15 @@ export const SpotReadings = ({ readings, error, onChange }: SpotReadingsProps) =
     if (typed.value === undefined || isFull) return
     onChange([...readings, typed.value])
     setTyped(({ round }) => ({ value: undefined, round: round + 1 }))
+    onLeft(false)
   }
+  const leftOver = isTried && typed.value !== undefined ? said.readingLeft : undefined
   const least = measured('thickness', Math.min(...readings))
   const mean = measured('thickness', readings.reduce((sum, each) => sum + each, 0) / readings.length)
   return (
     <div className={style.readings}>
       <div className={style.reading}>
-        <QuantityField label={said.readings} quantity="thickness" value={typed.value} hint={said.readingsHint} error={isFull ? say(said.readingsFull, { limit: mostReadings }, units) : error} onChange={(value) => setTyped(({ round }) => ({ value, round }))} onSubmit={add} />
+        <QuantityField label={said.readings} quantity="thickness" value={typed.value} hint={said.readingsHint} error={isFull ? say(said.readingsFull, { limit: mostReadings }, units) : (error ?? leftOver)} onChange={(value, problem) => { setTyped(({ round }) => ({ value, round })); onLeft(value !== undefined || problem !== undefined) }} onSubmit={add} />
         <Button onPress={add} isDisabled={typed.value === undefined || isFull}>{said.addReading}</Button>
       </div>
       {readings.length > 0 && (

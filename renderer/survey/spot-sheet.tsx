@@ -29,8 +29,8 @@ interface SpotSheetProps {
   readonly onClose: () => void
 }
 
-/** What a measurement on a photograph says of a spot. */
-const withMeasurement = (spot: Spot, { areaM2, uncertaintyM2, faceAreaM2, share }: MeasuredArea, measurement?: Measurement): Spot => ({
+/** What a measurement on a photograph says of a spot. A share goes with the measurement it came from. */
+const withMeasurement = ({ share: before, ...spot }: Spot, { areaM2, uncertaintyM2, faceAreaM2, share = spot.measurement?.result.share === undefined ? before : undefined }: MeasuredArea, measurement?: Measurement): Spot => ({
   ...spot, areaM2, areaUncertaintyM2: uncertaintyM2,
   ...(faceAreaM2 !== undefined && { faceAreaM2 }), ...(share !== undefined && { share }), ...(measurement && { measurement }),
 })
@@ -52,10 +52,11 @@ export const SpotSheet = ({ spot: given, spots, earlier, onKeep, onClose }: Spot
   const [first] = useState(() => given ?? newSpot(walk.survey.rig, position))
   const [spot, setSpot] = useState(first)
   const [unread, setUnread] = useState<ReadonlySet<string>>(new Set())
+  const [hasReadingLeft, setReadingLeft] = useState(false)
   const [isTried, setTried] = useState(false)
   const [shown, setShown] = useState<'board' | 'leaving'>()
   const fellows = useMemo(() => spots.filter((each) => each.id !== first.id), [spots, first])
-  const numbered = numberedSpots(walk.assessed, walk.current, [...fellows, first])
+  const numbered = numberedSpots(walk.assessed, walk.current, spots.some(({ id }) => id === first.id) ? spots : [...spots, first])
   const number = numbered.find((each) => each.spot.id === first.id)?.number ?? numbered.length
   const kept = asKept(spot)
   const problems = spotProblems(words, kept, fellows)
@@ -65,7 +66,7 @@ export const SpotSheet = ({ spot: given, spots, earlier, onKeep, onClose }: Spot
   const keep = (): void => {
     setTried(true)
     const read = spotSchema.safeParse(kept)
-    if (read.success && !isWrong) onKeep(read.data)
+    if (read.success && !isWrong && !hasReadingLeft) onKeep(read.data)
   }
   const gradeOf = (result: MeasuredArea) => {
     const measured = withMeasurement(spot, result)
@@ -81,7 +82,7 @@ export const SpotSheet = ({ spot: given, spots, earlier, onKeep, onClose }: Spot
       title={say(said.titleNumbered, { number }, units)} onClose={leave}
       actions={
         <>
-          <div className={style.foot}>{isTried && (isWrong || needsPlace) ? <p role="alert">{said.toMend}</p> : !isWrong && <SpotVerdict grading={gradingOf(kept)} />}</div>
+          <div className={style.foot}>{isTried && (isWrong || needsPlace || hasReadingLeft) ? <p role="alert">{said.toMend}</p> : !isWrong && <SpotVerdict grading={gradingOf(kept)} />}</div>
           <Button onPress={leave}>{said.cancel}</Button><Button kind="primary" onPress={keep}>{said.keep}</Button>
         </>
       }
@@ -96,7 +97,7 @@ export const SpotSheet = ({ spot: given, spots, earlier, onKeep, onClose }: Spot
           {spot.state !== 'repaired' && (
             <section className={style.part} aria-label={said.parts.size}>
               <h3>{said.parts.size}</h3>
-              <SpotSize spot={spot} problems={problems} onChange={setSpot} onUnread={turnUnread} onMeasure={() => setShown('board')} />
+              <SpotSize spot={spot} problems={problems} isTried={isTried} onChange={setSpot} onUnread={turnUnread} onReadingLeft={setReadingLeft} onMeasure={() => setShown('board')} />
             </section>
           )}
         </div>

@@ -16,9 +16,13 @@ type Sized = 'areaM2' | 'faceAreaM2' | 'share' | 'pitDepthM' | 'wallM' | 'remain
 interface SpotSizeProps {
   readonly spot: Spot
   readonly problems: SpotProblems
+  /** Somebody wanted to keep it. */
+  readonly isTried: boolean
   readonly onChange: (spot: Spot) => void
   /** Told which fields hold something that cannot be read. */
   readonly onUnread: (field: string, isUnread: boolean) => void
+  /** Told while a reading is typed and not added. */
+  readonly onReadingLeft: (isLeft: boolean) => void
   readonly onMeasure: () => void
 }
 
@@ -32,7 +36,7 @@ export const withMeasure = (spot: Spot, field: Sized | 'pitCount', value: number
 export const withoutMeasurement = ({ measurement: _measurement, areaM2: _area, areaUncertaintyM2: _uncertainty, share: _share, ...rest }: Spot): Spot => rest
 
 /** How large and how deep: the area typed or measured on a photograph, the wall, the coating. What was not measured stays empty. */
-export const SpotSize = ({ spot, problems, onChange, onUnread, onMeasure }: SpotSizeProps) => {
+export const SpotSize = ({ spot, problems, isTried, onChange, onUnread, onReadingLeft, onMeasure }: SpotSizeProps) => {
   const said = useWords().screens.survey.spots
   const units = useUnits()
   const field = (name: Sized, label: string, quantity: Quantity, hint?: string) => (
@@ -70,7 +74,7 @@ export const SpotSize = ({ spot, problems, onChange, onUnread, onMeasure }: Spot
         <NumberField label={said.pitCount} value={spot.pitCount} min={1} max={10_000} error={problems['pitCount']} onChange={(count) => onChange(withMeasure(spot, 'pitCount', count))} />
       </div>
       <SpotReadings
-        readings={spot.coatingReadingsM ?? []} error={problems['coatingReadingsM']}
+        readings={spot.coatingReadingsM ?? []} error={problems['coatingReadingsM']} isTried={isTried} onLeft={onReadingLeft}
         onChange={(readings) => { const { coatingReadingsM: _before, ...rest } = spot; onChange(readings.length === 0 ? rest : { ...spot, coatingReadingsM: readings }) }}
       />
     </>

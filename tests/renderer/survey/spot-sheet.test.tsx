@@ -76,6 +76,32 @@ describe('noting a corroded spot', { timeout: 60_000 }, () => {
     expect(kept[0]).toMatchObject({ answer: { values: { spots: [{ place: 'Left rail', component: 'rail', coatingReadingsM: [80e-6, 60e-6, 70e-6].map((each): unknown => expect.closeTo(each, 9)) }] } } })
   })
 
+  it('a reading typed and not added is not lost: the spot waits for it', async () => {
+    const { kept } = await open()
+    await write(said.place, 'Left rail')
+    await userEvent.type(within(await sheet()).getByRole('textbox', { name: said.readings }), '80 µm')
+    const keep = () => userEvent.click(screen.getByRole('button', { name: said.keep }))
+    await keep()
+    expect(within(await sheet()).getByText(said.readingLeft)).toBeDefined()
+    expect(kept).toEqual([])
+    await userEvent.type(within(await sheet()).getByRole('textbox', { name: said.readings }), '{Enter}')
+    await keep()
+    await waitFor(() => expect(kept).toHaveLength(1))
+    expect(kept[0]).toMatchObject({ answer: { values: { spots: [{ coatingReadingsM: [expect.closeTo(80e-6, 9)] }] } } })
+  })
+
+  it('opened again it has the number it has in the report', async () => {
+    await open()
+    await write(said.place, 'Left rail, front')
+    await userEvent.click(within(await sheet()).getByRole('button', { name: said.keep }))
+    await userEvent.click(await screen.findByRole('button', { name: said.add }))
+    expect((await sheet()).textContent).toContain(said.titleNumbered.replace('{number}', '2'))
+    await write(said.place, 'Left rail, rear')
+    await userEvent.click(within(await sheet()).getByRole('button', { name: said.keep }))
+    await userEvent.click(await screen.findByRole('button', { name: said.edit.replace('{place}', 'Left rail, front') }))
+    expect((await sheet()).textContent).toContain(said.titleNumbered.replace('{number}', '1'))
+  })
+
   it('the place is asked for when the spot is kept', async () => {
     await open()
     await userEvent.click(within(await sheet()).getByRole('button', { name: said.keep }))
