@@ -19,10 +19,11 @@ interface CheckPhotographsProps {
   readonly picker: RefObject<HTMLInputElement | null>
   readonly onFiles: (files: readonly File[]) => void
   readonly onCamera: () => void
+  readonly onPhone: () => void
 }
 
 /** The photographs of the open check: small pictures to open, and the way to add more. A finding without one says so. */
-export const CheckPhotographs = ({ survey, assessed, photographs, picker, onFiles, onCamera }: CheckPhotographsProps) => {
+export const CheckPhotographs = ({ survey, assessed, photographs, picker, onFiles, onCamera, onPhone }: CheckPhotographsProps) => {
   const words = useWords()
   const units = useUnits()
   const said = words.screens.survey.photographs
@@ -46,6 +47,7 @@ export const CheckPhotographs = ({ survey, assessed, photographs, picker, onFile
       <div className={style.add}>
         <Button onPress={() => picker.current?.click()} aria-keyshortcuts="P">{said.add}</Button>
         <Button onPress={onCamera} aria-keyshortcuts="T">{words.screens.camera.open}</Button>
+        <Button onPress={onPhone} aria-keyshortcuts="U">{words.screens.phone.panel.open}</Button>
         <input
           ref={picker} type="file" accept="image/*" multiple hidden
           onChange={(event) => { onFiles([...(event.currentTarget.files ?? [])]); event.currentTarget.value = '' }}
