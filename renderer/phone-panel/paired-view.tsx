@@ -33,7 +33,7 @@ export const PairedView = ({ survey, state, phone, onAnother }: PairedViewProps)
           ? <p>{said.arrivedCount.none}</p>
           : (
               <>
-                <p className={style.soft}>{fill(said.lastOf, { shown: newest.length, count: state.arrived.length })}</p>
+                {newest.length < state.arrived.length && <p className={style.soft}>{fill(said.lastOf, { shown: newest.length, count: state.arrived.length })}</p>}
                 <ul className={style.strip}>
                   {newest.map((photograph) => (
                     <li key={photograph.id}>

@@ -56,7 +56,7 @@ export const CheckList = ({ isArrival, view: { stations, pictures, link }, chose
       </div>
       <CheckRow title={said.none} place={said.noneHint} isChosen={chosen === undefined} onChoose={() => onChoose('')} />
       {listed.map((station) => (
-        <StationChecks key={station.title} station={station} isUnfolded={wanted.trim() !== ''} startsOpen={station === listed[0] || station.checks.some((check) => keyOfCheck(check) === chosenKey)}>
+        <StationChecks key={station.title} station={station} isUnfolded={wanted.trim() !== ''} isFirst={station === listed[0]} holdsChosen={station.checks.some((check) => keyOfCheck(check) === chosenKey)}>
           {station.checks.map((check) => (
             <CheckRow
               key={keyOfCheck(check)} title={check.title} place={check.place} isChosen={keyOfCheck(check) === chosenKey} isDone={!check.isOpen} count={countAt(check)}
@@ -74,13 +74,20 @@ export const CheckList = ({ isArrival, view: { stations, pictures, link }, chose
 interface StationChecksProps {
   readonly station: Station
   readonly isUnfolded: boolean
-  readonly startsOpen: boolean
+  readonly isFirst: boolean
+  readonly holdsChosen: boolean
   readonly children: React.ReactNode
 }
 
-const StationChecks = ({ station, isUnfolded, startsOpen, children }: StationChecksProps) => {
+const StationChecks = ({ station, isUnfolded, isFirst, holdsChosen, children }: StationChecksProps) => {
   const { checks: said } = usePhoneWords()
-  const [isOpen, setOpen] = useState(startsOpen)
+  const [isOpen, setOpen] = useState(isFirst || holdsChosen)
+  // A check chosen through the finder: its station stays unfolded when the finder is emptied.
+  const [heldChosen, setHeldChosen] = useState(holdsChosen)
+  if (holdsChosen !== heldChosen) {
+    setHeldChosen(holdsChosen)
+    if (holdsChosen) setOpen(true)
+  }
   const id = useId()
   const open = station.checks.filter((check) => check.isOpen).length
   const count = <span className={style.count}>{open === 0 ? said.stationDone : fill(said.stationOpen, { count: open })}</span>

@@ -19,14 +19,14 @@ const useNow = (): number => {
 }
 
 /** What this page is connected to, whether it is, and for how long. */
-export const DoorLine = ({ view: { link, closesAtMs } }: DoorLineProps) => {
+export const DoorLine = ({ view: { link, closesAtMs, isPaired } }: DoorLineProps) => {
   const words = usePhoneWords()
   const now = useNow()
   const isRunning = closesAtMs !== undefined && (link.state === 'open' || link.state === 'silent')
   const leftMs = isRunning ? closesAtMs - now : 0
   return (
     <header className={style.line}>
-      <h1 className={style.title}>{words.survey}</h1>
+      <h1 className={style.title}>{isPaired ? words.survey : words.program}</h1>
       <p className={style.state}>
         <span className={style.mark} data-state={link.state} aria-hidden="true" />
         <output>{words.states[link.state]}</output>

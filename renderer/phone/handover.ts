@@ -12,6 +12,8 @@ export type Link =
 
 export interface HandoverView {
   readonly link: Link
+  /** Whether there is a connection that pictures can be taken for, even if its door is silent or has closed. */
+  readonly isPaired: boolean
   /** By this phone's clock. */
   readonly closesAtMs?: number | undefined
   readonly stations?: ChecksReply['stations'] | undefined
@@ -65,7 +67,7 @@ export class Handover {
 
   constructor(private readonly parts: Parts) {
     this.#queue = new Queue(parts.shelf, parts.shrink, parts.newId, () => this.#show({}))
-    this.#view = { link: { state: 'joining' }, pictures: [], earlier: [], isLasting: parts.shelf.isLasting }
+    this.#view = { link: { state: 'joining' }, isPaired: false, pictures: [], earlier: [], isLasting: parts.shelf.isLasting }
   }
 
   readonly subscribe = (listener: () => void): (() => void) => {
@@ -143,8 +145,10 @@ export class Handover {
 
   #show(change: Partial<HandoverView>): void {
     const all = this.#queue.all()
+    const { state } = change.link ?? this.#view.link
     this.#view = {
       ...this.#view, ...change,
+      isPaired: this.#pairing !== '' && this.#secret === undefined && state !== 'no code' && state !== 'not let in',
       pictures: all.filter(({ pairing }) => pairing === this.#pairing),
       earlier: all.filter(({ pairing, state }) => pairing !== this.#pairing && state !== 'arrived'),
     }

@@ -27,6 +27,7 @@ export const PhonePage = ({ handover }: PhonePageProps) => {
     setTurned(true)
     setShown(next)
   }
+  const hasPictures = view.pictures.length + view.earlier.length > 0
   const arrived = view.pictures.filter(({ state }) => state === 'arrived').length
   return (
     <div className={style.page}>
@@ -35,11 +36,10 @@ export const PhonePage = ({ handover }: PhonePageProps) => {
         <title>{words.title}</title>
         <Notices view={view} />
         <EarlierPictures view={view} handover={handover} onLook={() => turnTo('pictures')} />
-        {shown === 'checks'
-          ? <CheckList isArrival={hasTurned} view={view} chosen={chosen} onChoose={choose} />
-          : <PictureList isArrival={hasTurned} view={view} handover={handover} />}
+        {view.isPaired && shown === 'checks' && <CheckList isArrival={hasTurned} view={view} chosen={chosen} onChoose={choose} />}
+        {(view.isPaired ? shown === 'pictures' : hasPictures) && <PictureList isArrival={hasTurned} view={view} handover={handover} />}
       </main>
-      <Hand view={view} handover={handover} chosen={chosen} shown={shown} onTurn={turnTo} />
+      {view.isPaired && <Hand view={view} handover={handover} chosen={chosen} shown={shown} onTurn={turnTo} />}
       <output className="visually-hidden">{arrived > 0 ? fill(words.pictures.arrivedOf, { arrived, total: view.pictures.length }) : ''}</output>
     </div>
   )

@@ -31,12 +31,14 @@ interface OpenCheckProps {
   readonly photographs: Photographs
   readonly areKeysOn: boolean
   readonly onHelp: () => void
+  /** Opens the panel that lets a phone in. */
+  readonly onPhone: () => void
   /** The surveyor came here by moving, not by opening the screen: the focus comes along. */
   readonly hasMoved: boolean
 }
 
 /** The one check that is open: question, how to look, answer, verdict, criterion, photographs, and what else can be said. */
-export const OpenCheck = ({ walk, photographs, areKeysOn, onHelp, hasMoved }: OpenCheckProps) => {
+export const OpenCheck = ({ walk, photographs, areKeysOn, onHelp, onPhone, hasMoved }: OpenCheckProps) => {
   const words = useWords()
   const said = words.screens.survey.check
   const { current, written } = walk
@@ -52,7 +54,7 @@ export const OpenCheck = ({ walk, photographs, areKeysOn, onHelp, hasMoved }: Op
   useArrivalFocus(heading, hasMoved)
   useWalkKeys(
     {
-      answer: answering.answerByNumber, goOn: answering.goOn, goBack: walk.goBack, goNext: walk.goNext, photograph: () => picker.current?.click(), camera: () => setCameraOpen(true), note: () => acting.act('note'),
+      answer: answering.answerByNumber, goOn: answering.goOn, goBack: walk.goBack, goNext: walk.goNext, photograph: () => picker.current?.click(), camera: () => setCameraOpen(true), phone: onPhone, note: () => acting.act('note'),
       notSeen: () => acting.act('not seen'), notApplicable: () => acting.act('not applicable'), overrule: () => acting.act('overrule'), clear: () => acting.act('clear'), help: onHelp,
     },
     areKeysOn,
@@ -90,7 +92,7 @@ export const OpenCheck = ({ walk, photographs, areKeysOn, onHelp, hasMoved }: Op
         </div>
         {(written.note !== undefined || acting.opened.has('note')) && <NoteField walk={walk} isFresh={acting.fresh === 'note'} />}
         {(written.instrument !== undefined || acting.opened.has('instrument')) && <InstrumentField walk={walk} isFresh={acting.fresh === 'instrument'} />}
-        <CheckPhotographs survey={walk.survey} assessed={draft.assessed} photographs={photographs} picker={picker} onFiles={add} onCamera={() => setCameraOpen(true)} />
+        <CheckPhotographs survey={walk.survey} assessed={draft.assessed} photographs={photographs} picker={picker} onFiles={add} onCamera={() => setCameraOpen(true)} onPhone={onPhone} />
         <CheckActs acts={acting.acts} onAct={acting.act} />
       </article>
       {(acting.asking === 'not seen' || acting.asking === 'not applicable') && (

@@ -8,6 +8,7 @@ export interface WalkKeys {
   readonly goNext: () => void
   readonly photograph: () => void
   readonly camera: () => void
+  readonly phone: () => void
   readonly note: () => void
   readonly notSeen: () => void
   readonly notApplicable: () => void
@@ -26,7 +27,7 @@ const takesArrows = (target: Element): boolean => target.closest('[role=radiogro
 
 /** A key that means one thing everywhere on the walk; those that depend on where the focus stands are below. */
 const letters: Readonly<Record<string, keyof Omit<WalkKeys, 'answer'>>> = {
-  j: 'goNext', k: 'goBack', p: 'photograph', t: 'camera', n: 'note', s: 'notSeen', a: 'notApplicable', o: 'overrule', c: 'clear', '?': 'help',
+  j: 'goNext', k: 'goBack', p: 'photograph', t: 'camera', u: 'phone', n: 'note', s: 'notSeen', a: 'notApplicable', o: 'overrule', c: 'clear', '?': 'help',
 }
 
 const meaningOf = (event: KeyboardEvent, target: Element): keyof Omit<WalkKeys, 'answer'> | undefined => {

@@ -7,6 +7,7 @@ import { EmptyState } from '../parts/empty-state'
 import { LinkButton } from '../parts/link-button'
 import { useUnits } from '../parts/use-settings'
 import { useWords } from '../parts/use-words'
+import { PhoneCorner } from '../phone-panel/phone-corner'
 import { KeyMap } from './key-map'
 import { OpenCheck } from './open-check'
 import { PhotographNews } from './photograph-news'
@@ -49,7 +50,7 @@ const Station = ({ walk }: { readonly walk: Walk }) => {
   const { walk: said, keys: keyWords } = words.screens.survey
   const photographs = usePhotographs(walk.survey.id)
   const [areKeysOn, turnKeys] = useSingleKeys()
-  const [shown, setShown] = useState<'keys' | 'drawing'>()
+  const [shown, setShown] = useState<'keys' | 'drawing' | 'phone'>()
   const [cameAt] = useState(walk.current.key)
   const [hasMoved, setMoved] = useState(false)
   if (!hasMoved && walk.current.key !== cameAt) setMoved(true)
@@ -62,9 +63,10 @@ const Station = ({ walk }: { readonly walk: Walk }) => {
         <span className={style.drawingButton}><Button kind="quiet" onPress={() => setShown('drawing')}>{said.showDrawing}</Button></span>
         <span className={style.keysButton}><Button kind="quiet" onPress={() => setShown('keys')} aria-keyshortcuts="?">{keyWords.open}</Button></span>
       </header>
+      <PhoneCorner survey={walk.survey} isPanelOpen={shown === 'phone'} onPanel={(isOpen) => setShown(isOpen ? 'phone' : undefined)} />
       <PhotographNews photographs={photographs} />
       <StationChecks walk={walk} key={walk.stop.station}>
-        <OpenCheck key={walk.current.key} walk={walk} photographs={photographs} areKeysOn={areKeysOn} onHelp={() => setShown('keys')} hasMoved={hasMoved} />
+        <OpenCheck key={walk.current.key} walk={walk} photographs={photographs} areKeysOn={areKeysOn} onHelp={() => setShown('keys')} onPhone={() => setShown('phone')} hasMoved={hasMoved} />
       </StationChecks>
       <KeyMap isOpen={shown === 'keys'} onClose={() => setShown(undefined)} isOn={areKeysOn} onTurn={turnKeys} />
       <Dialog title={said.drawing} isOpen={shown === 'drawing'} onClose={() => setShown(undefined)} actions={<Button onPress={() => setShown(undefined)}>{keyWords.close}</Button>}>

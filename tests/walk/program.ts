@@ -25,8 +25,8 @@ export class LeftEarly extends Error {
   }
 }
 
-export const startProgram = async (folder: string): Promise<Program> => {
-  const child = spawn(process.execPath, [bundle, '--no-open', '--folder', folder], { stdio: ['ignore', 'pipe', 'pipe'] })
+export const startProgram = async (folder: string, more: readonly string[] = []): Promise<Program> => {
+  const child = spawn(process.execPath, [bundle, '--no-open', '--folder', folder, ...more], { stdio: ['ignore', 'pipe', 'pipe'] })
   const { pid } = child
   if (pid !== undefined) running.add(pid)
   let said = ''

@@ -2,6 +2,7 @@
 export const phonePageWords = {
   title: 'Pictures for this survey',
   survey: 'This survey',
+  program: 'Bunkwright',
   states: { joining: 'Connecting …', open: 'Connected', silent: 'No answer', closed: 'Closed', 'not let in': 'Not connected', 'no code': 'Not connected' },
   minutesLeft: '{minutes} min left',
   lastMinute: 'less than a minute left',
@@ -13,7 +14,7 @@ export const phonePageWords = {
     told: 'The desktop has closed the door.',
     time: 'The time is up and the door is closed.',
     elsewhere: 'Another tab on this phone has connected since. Go on in that one.',
-    newCode: 'To go on: choose “Use a phone” on the desktop and scan the new code.',
+    newCode: 'On the desktop, choose “Use a phone” and scan the new code.',
     waitHere: { one: 'One picture waits here.', many: '{count} pictures wait here.' },
     notArrived: { one: 'One picture has not arrived. It is still here: look under Pictures to save it on the phone.', many: '{count} pictures have not arrived. They are still here: look under Pictures to save them on the phone.' },
     onlyThisPage: 'This browser keeps nothing, as in a private window. What has not arrived is lost when this page is closed: leave it open until then.',

@@ -240,6 +240,7 @@ export const surveyWords = {
       { keys: '↑ or K', does: 'Check before' },
       { keys: 'P', does: 'Add photographs' },
       { keys: 'T', does: 'Take photographs with the camera' },
+      { keys: 'U', does: 'Use a phone for the photographs' },
       { keys: 'N', does: 'Write a note' },
       { keys: 'S', does: 'Mark as not seen' },
       { keys: 'A', does: 'Mark as not applicable' },
