@@ -48,7 +48,8 @@ const surveyWith = (quarterTurns: number, marks: MarkLayer | undefined) => {
 const pageOf = async (path: string) => {
   const pdf = await readPdf(path)
   const texts = await pageTexts(pdf)
-  return { text: texts.join(' '), drawn: await drawnPage(pdf, texts.findIndex((text) => text.includes('Photograph 1.')) + 1) }
+  const figures = (await Promise.all(Array.from({ length: pdf.numPages }, async (_, index) => JSON.stringify(await (await pdf.getPage(index + 1)).getStructTree())))).join('')
+  return { text: texts.join(' '), figures, drawn: await drawnPage(pdf, texts.findIndex((text) => text.includes('Photograph 1.')) + 1) }
 }
 
 const write = async (name: string, quarterTurns: number, marks: MarkLayer | undefined = layer) => {
@@ -105,10 +106,11 @@ describe('marks in a report', () => {
   })
 
   it('are told to those who do not see them, with the length in the reader’s units', async () => {
-    const { document, text } = await write('told', 0)
+    const { document, text, figures } = await write('told', 0)
     const [line] = document.photographs
     // 600 of 3,000 px on 0.3 m are 60 mm: 2.362 in (60 / 25.4).
     expect(line?.alternative).toMatch(/; marked: box, arrow, 2\.362 in ± 0\.0\d+ in, “crack at the weld”, known: 11\.8 in$/)
+    expect(figures).toContain(`"alt":${JSON.stringify(line?.alternative)}`)
     expect(text).toContain('2.362 in ±')
     expect(text).toContain('known: 11.8 in')
   })
