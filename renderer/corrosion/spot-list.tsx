@@ -42,7 +42,7 @@ const Row = (props: SpotProps) => {
     <tr data-open={open === number}>
       <th scope="row" className={style.number}><Verdict spot={props.spot} /> {number}</th>
       <td><OpenButton {...props} /><span className={style.soft}>{cells.about}</span></td>
-      <td>{cells.area}</td><td>{cells.share}</td><td>{cells.depth}</td><td className={style.grade}>{cells.grade}</td><td>{cells.standing}</td>
+      <td>{cells.area}</td><td className={style.share}>{cells.share}</td><td>{cells.depth}</td><td className={style.grade}>{cells.grade}</td><td>{cells.standing}</td>
       <td>{cells.remedy}<span className={style.soft}>{cells.by}</span></td>
     </tr>
   )

@@ -1,9 +1,9 @@
 import { dateAfter, yearsBetween } from '../../corrosion/calendar'
-import { formatQuantity, fromSi, shownUnit, toSi } from '../../units/convert'
+import { fromSi, shownUnit, toSi } from '../../units/convert'
 import type { Shape } from '../drawing'
 import { label, line } from '../strokes'
 import type { Chart, ChartText } from './chart'
-import { dateTicks } from './date-axis'
+import { dateTicks, type DateTick } from './date-axis'
 
 /** Where the chart stands in its sheet, drawing units. */
 export interface ChartFrame {
@@ -64,24 +64,46 @@ export const chartAxes = (chart: Chart, isSmall: boolean): ChartAxes => {
 
 const niceSteps = [1, 2, 2.5, 5, 10]
 
-/** Round values of the reader's unit. */
-const valueTicks = ({ quantity }: Chart, { floor, most }: ChartAxes, { units }: ChartText): number[] => {
+/** Decimals that a round step is written with: 0.025 takes three. */
+const decimalsOf = (step: number): number => [0, 1, 2, 3, 4].find((decimals) => Math.abs(step * 10 ** decimals - Math.round(step * 10 ** decimals)) < 1e-6) ?? 5
+
+/** Round values of the reader's unit, all written alike: no '1/8 in' among decimals. */
+const valueTicks = ({ quantity }: Chart, { floor, most }: ChartAxes, { units }: ChartText): { readonly value: number; readonly name: string }[] => {
   const unit = shownUnit(quantity, units)
   const [low, top] = [fromSi(floor, unit), fromSi(most, unit)]
   const least = (top - low) / 4
   const power = 10 ** Math.floor(Math.log10(least))
   const step = (niceSteps.find((nice) => nice * power >= least) ?? 10) * power
   const first = Math.ceil(low / step - 1e-9)
-  return Array.from({ length: Math.floor(top / step + 1e-9) - first + 1 }, (_, index) => toSi((first + index) * step, unit))
+  return Array.from({ length: Math.floor(top / step + 1e-9) - first + 1 }, (_, index) => {
+    const shown = (first + index) * step
+    return { value: toSi(shown, unit), name: `${shown.toFixed(decimalsOf(step))} ${unit.symbol}` }
+  })
+}
+
+/** Width of text in this face, of its size. */
+const letterWidth = 0.54
+/** Clear between two dates, of the size of the figures. */
+const clearBetween = 0.6
+
+/** As many dates as can be read side by side. */
+const datesShown = (axes: Pick<ChartAxes, 'from' | 'to' | 'x' | 'size'>, most: number): readonly DateTick[] => {
+  const { from, to, x, size } = axes
+  const ticks = dateTicks(from, to, most)
+  const isCrowded = ticks.some(({ date, label: name }, index) => {
+    const next = ticks[index + 1]
+    return next !== undefined && x(next.date) - x(date) < ((name.length + next.label.length) / 2) * size * letterWidth + size * clearBetween
+  })
+  return isCrowded && most > 1 ? datesShown(axes, most - 1) : ticks
 }
 
 /** Both axes with their figures: values of the reader's unit, and dates. */
 export const axesShapes = (chart: Chart, axes: ChartAxes, text: ChartText): Shape[] => {
-  const { left, top, width, height, size, x, y, from, to } = axes
+  const { left, top, width, height, size, x, y } = axes
   const foot = top + height
   return [
-    ...valueTicks(chart, axes, text).flatMap((value) => [line([{ x: left - 5, y: y(value) }, { x: left, y: y(value) }], { stroke: 'ink', weight: 1.2 }), label(left - 9, y(value) + size * 0.35, formatQuantity(chart.quantity, value, text.units), size, { anchor: 'end' })]),
-    ...dateTicks(from, to, text.isSmall ? 3 : 5).flatMap(({ date, label: name }) => [line([{ x: x(date), y: foot }, { x: x(date), y: foot + 5 }], { stroke: 'ink', weight: 1.2 }), label(x(date), foot + size * 1.5, name, size, { anchor: 'middle' })]),
+    ...valueTicks(chart, axes, text).flatMap(({ value, name }) => [line([{ x: left - 5, y: y(value) }, { x: left, y: y(value) }], { stroke: 'ink', weight: 1.2 }), label(left - 9, y(value) + size * 0.35, name, size, { anchor: 'end' })]),
+    ...datesShown(axes, text.isSmall ? 3 : 5).flatMap(({ date, label: name }) => [line([{ x: x(date), y: foot }, { x: x(date), y: foot + 5 }], { stroke: 'ink', weight: 1.2 }), label(x(date), foot + size * 1.5, name, size, { anchor: 'middle' })]),
     line([{ x: left, y: top }, { x: left, y: foot }, { x: left + width, y: foot }], { stroke: 'ink', weight: 1.6 }),
   ]
 }

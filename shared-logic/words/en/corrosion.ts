@@ -136,7 +136,7 @@ export const corrosionWords = {
     standing: '{standing}.',
     standingSince: '{standing} since {date}.',
     point: '{date}: {measures}.',
-    measures: { area: '{area} ± {uncertainty}', areaAssumed: '{area} (± 20 % assumed)', pit: 'pit {depth}', wall: '{left} left of {wall}', zinc: 'zinc {lowest} at least', repaired: 'repaired', none: 'not measured' },
+    measures: { area: '{area} ± {uncertainty}', areaAssumed: '{area} (± 20 % assumed)', pit: 'pit {depth}', wall: '{left} left of {wall}', zinc: 'zinc {lowest} at least', repaired: 'repaired', none: 'not measured' },
     area: 'Change of area: {by} ± {uncertainty}.',
     pitDepth: 'Change of the deepest pit: {by} ± {uncertainty}.',
     wallLoss: 'Change of the loss of wall: {by} ± {uncertainty}.',

@@ -96,6 +96,24 @@ describe('the curve of a spot', () => {
     expect(textsOf(drawing)).toContain('reserve')
   })
 
+  it('writes its figures alike, and no fraction among decimals', () => {
+    const wall = trailOver(['2023-05-10', { wallM: 0.0048, remainingM: 0.0042 }], ['2026-05-20', { wallM: 0.0048, remainingM: 0.004 }])
+    const figures = textsOf(trailCurve(wall, 'depth', { ...text, units: 'us' }) ?? drawn(wall, 'depth')).filter((each) => each.endsWith(' in'))
+    expect(figures.length).toBeGreaterThan(2)
+    expect(new Set(figures.map((each) => /^\d\.(\d+) in$/.exec(each)?.[1]?.length))).toHaveLength(1)
+  })
+
+  it('writes no more dates than can be read side by side', () => {
+    for (const days of [70, 120, 200, 300, 500, 900]) {
+      const later = new Date(Date.UTC(2026, 4, 16) + days * 86_400_000).toISOString().slice(0, 10)
+      const dates = drawn(trailOver(['2026-05-16', { areaM2: 0.004 }], [later, { areaM2: 0.0041 }]), 'area', true).shapes
+        .flatMap((shape) => (shape.kind === 'text' && /^(?:[A-Z][a-z]{2} )?20\d\d$/.test(shape.text) ? [shape] : [])).toSorted((a, b) => a.x - b.x)
+      expect(dates.length).toBeGreaterThan(0)
+      // Half a figure's size is about the width of a letter.
+      dates.slice(1).forEach((date, index) => expect(date.x - (dates[index]?.x ?? 0)).toBeGreaterThan(((date.text.length + (dates[index]?.text.length ?? 0)) / 2) * date.size * 0.5))
+    }
+  })
+
   it('is absent where nothing of the kind was measured', () => {
     const bare = trailOver(['2026-05-20', {}])
     expect(curveKinds.map((kind) => trailCurve(bare, kind, text))).toEqual([undefined, undefined, undefined])

@@ -35,14 +35,14 @@ export const corrosionScreenWords = {
   },
   curves: {
     area: { title: 'Area', alternative: 'Corroded area over the surveys: {points}.', note: 'Bars: the interval of about 95 %; dashed where it was assumed. Levels: where the next grade begins.' },
-    depth: { title: 'Depth', alternative: 'Thickness over the surveys: {points}.', note: 'Bars: ± 0.1 mm, assumed for gauge and pits. Levels: where a finding begins.' },
+    depth: { title: 'Depth', alternative: 'Thickness over the surveys: {points}.', note: 'Bars: ± {error}, assumed for gauge and pits. Levels: where a finding begins.' },
     coating: { title: 'Coating', alternative: 'Coating thickness over the surveys: {points}.', note: 'Bars: lowest to highest reading; the dot is the mean.' },
     none: 'Nothing was measured that a curve could be drawn from.',
   },
   table: {
     label: 'Corroded spots', number: 'No.', place: 'Place, part and what it is', area: 'Area', share: 'Of the face', depth: 'Depth', grade: 'Grade', standing: 'Since the last survey', remedy: 'What to do',
     open: 'Open spot {number}, {place}',
-    areaWithin: '{area} ± {uncertainty}', areaAssumed: '{area} (± 20 % assumed)', pit: 'pit {depth}', wall: '{left} left of {wall}', unknown: 'not measured',
+    areaWithin: '{area} ± {uncertainty}', areaAssumed: '{area} (± 20 % assumed)', pit: 'pit {depth}', wall: '{left} left of {wall}', unknown: 'not measured',
   },
   underWay: 'under way',
   spot: {
