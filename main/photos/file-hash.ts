@@ -1,6 +1,5 @@
 import { createHash } from 'node:crypto'
-import { createReadStream } from 'node:fs'
-import { stat } from 'node:fs/promises'
+import { open, stat } from 'node:fs/promises'
 
 export interface LookOptions {
   /** Ends the looking; what was asked for then rejects with its reason. */
@@ -23,11 +22,19 @@ const codeOf = (error: unknown): string => (error instanceof Error && 'code' in 
 
 const hashOf = async (path: string, { signal, onBytes }: LookOptions): Promise<string> => {
   const hash = createHash('sha256')
-  for await (const piece of createReadStream(path, { highWaterMark: pieceBytes, signal }) as AsyncIterable<Buffer>) {
-    hash.update(piece)
-    onBytes?.(piece.length)
+  const piece = Buffer.alloc(pieceBytes)
+  const file = await open(path)
+  try {
+    for (;;) {
+      signal?.throwIfAborted()
+      const { bytesRead } = await file.read(piece)
+      if (bytesRead === 0) return hash.digest('hex')
+      hash.update(piece.subarray(0, bytesRead))
+      onBytes?.(bytesRead)
+    }
+  } finally {
+    await file.close()
   }
-  return hash.digest('hex')
 }
 
 /** Reads a file from end to end, a piece at a time, and holds it to its recorded size and hash. */

@@ -113,6 +113,11 @@ const checkPhotographs = async (opened: OpenedDesk, folder: string, { surveyId =
   for (const file of files) expect(hashOf(file)).toBe(basename(file).slice(0, 64))
 }
 
+/** A row is there with its entry in the record, or neither is; and all of it fits. */
+const checkRecord = async (opened: OpenedDesk, { surveyId = '' }: Acknowledged): Promise<void> => {
+  expect((await opened.desk['proof.verify']({ surveyId })).problems).toEqual([])
+}
+
 const checkReports = async (opened: OpenedDesk, folder: string, { reports }: Acknowledged): Promise<void> => {
   const rows = (await opened.desk['reports.list']({ offset: 0, limit: 200 })).reports
   for (const [id, sha256] of reports) expect(rows.find((row) => row.id === id)?.pdfSha256).toBe(sha256)
@@ -130,6 +135,7 @@ const checkYard = async (folder: string, acknowledged: Acknowledged): Promise<vo
     await checkAnswers(opened, acknowledged)
     await checkPhotographs(opened, folder, acknowledged)
     await checkReports(opened, folder, acknowledged)
+    await checkRecord(opened, acknowledged)
   } finally {
     await opened.close()
   }
@@ -146,7 +152,7 @@ const liveAgainAndAgain = async (seed: number, times: number): Promise<Acknowled
   return acknowledged
 }
 
-test(`killed at ${moments} random moments, the yard keeps every acknowledged answer, photograph and report, and no file without its row`, async () => {
+test(`killed at ${moments} random moments, the yard keeps every acknowledged answer, photograph and report, no file without its row, and no row without its entry in the record`, async () => {
   const lives = await Promise.all(Array.from({ length: lanes }, (_, lane) => liveAgainAndAgain(20_261_125 + lane, moments / lanes)))
   const counts = lives.map(({ asked, photographs, reports }) => ({ asked, photographs: photographs.size, reports: reports.size }))
   console.log(`killed ${moments} times: ${JSON.stringify(counts)}`)

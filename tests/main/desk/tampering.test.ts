@@ -36,7 +36,7 @@ test('nothing is found on a yard that nobody touched, nor once triggers, checks 
   }
   const again = await verify()
   expect(problemsOf(again)).toEqual([])
-  expect(again.surveys.map(({ verified }) => verified.photographCount + verified.removedCount).toSorted()).toEqual([2, 6])
+  expect(new Set(again.surveys.map(({ verified }) => verified.photographCount + verified.removedCount))).toEqual(new Set([2, 6]))
 })
 
 test(`each of ${alterations} random alterations is found and named: entries, rows, originals, reports`, async () => {
