@@ -1,7 +1,6 @@
-import type { KeyboardEvent } from 'react'
 import type { PixelPoint } from '../../shared-logic/measuring/measurement'
 import { useWords } from '../parts/use-words'
-import { arrowWays } from '../picture-board/handle'
+import { movingKeys } from '../picture-board/moving-keys'
 import style from './marking.module.css'
 
 interface GripProps {
@@ -16,16 +15,8 @@ interface GripProps {
 /** A whole mark for the keyboard: found by Tab, moved by arrows, taken away by Delete. A pointer takes hold of the mark itself. */
 export const Grip = ({ label, at: [left, top], onFocus, onStep, onRemove }: GripProps) => {
   const { roleOfMark } = useWords().screens.marking
-  const strike = (event: KeyboardEvent<HTMLDivElement>): void => {
-    const way = arrowWays[event.key]
-    if (way !== undefined) onStep(way, event.shiftKey)
-    else if (event.key === 'Delete' || event.key === 'Backspace') onRemove()
-    else return
-    event.preventDefault()
-    event.stopPropagation()
-  }
   return (
     // oxlint-disable-next-line jsx-a11y/no-noninteractive-tabindex, jsx-a11y/no-noninteractive-element-interactions, jsx-a11y/prefer-tag-over-role -- a thing drawn on a surface of its own, taken hold of by keys
-    <div role="group" tabIndex={0} data-grip="true" aria-roledescription={roleOfMark} aria-label={label} className={style.grip} style={{ left, top }} onFocus={onFocus} onKeyDown={strike} />
+    <div role="group" tabIndex={0} data-grip="true" aria-roledescription={roleOfMark} aria-label={label} className={style.grip} style={{ left, top }} onFocus={onFocus} onKeyDown={movingKeys({ onStep, onRemove })} />
   )
 }

@@ -1,8 +1,7 @@
-import { useRef, useState, type KeyboardEvent, type PointerEvent } from 'react'
+import { useRef, useState, type PointerEvent } from 'react'
 import type { PixelPoint } from '../../shared-logic/measuring/measurement'
+import { movingKeys } from './moving-keys'
 import style from './stage.module.css'
-
-export const arrowWays: Readonly<Record<string, PixelPoint>> = { ArrowLeft: [-1, 0], ArrowRight: [1, 0], ArrowUp: [0, -1], ArrowDown: [0, 1] }
 
 /** Its target is wide for a finger: a tap this far from its middle, without a move, is none of its own. */
 const middlePx = 11
@@ -56,18 +55,10 @@ export const Handle = ({ label, number, at, onDrag, onGrab, onLetGo, onTap, onSt
     const isStill = !hasMoved.current
     if (event.type === 'pointerup' && isStill && Math.hypot(fromX - box.left - box.width / 2, fromY - box.top - box.height / 2) > middlePx) onTap(fromX, fromY)
   }
-  const strike = (event: KeyboardEvent<HTMLButtonElement>): void => {
-    const way = arrowWays[event.key]
-    if (way !== undefined) onStep(way, event.shiftKey)
-    else if (event.key === 'Delete' || event.key === 'Backspace') onRemove()
-    else return
-    event.preventDefault()
-    event.stopPropagation()
-  }
   return (
     <button
       type="button" className={style.handle} style={{ left: at[0], top: at[1] }} aria-label={label} data-held={isHeld}
-      onPointerDown={grab} onPointerMove={drag} onPointerUp={letGo} onPointerCancel={letGo} onKeyDown={strike}
+      onPointerDown={grab} onPointerMove={drag} onPointerUp={letGo} onPointerCancel={letGo} onKeyDown={movingKeys({ onStep, onRemove })}
     >
       {number !== undefined && <span aria-hidden="true">{number}</span>}
     </button>

@@ -8,7 +8,9 @@ import { say } from '../../shared-logic/words/say'
 import { useUnits } from '../parts/use-settings'
 import { useWords } from '../parts/use-words'
 import { VerdictMark } from '../parts/verdict-mark'
+import { SmallPhotographs } from '../review/small-photographs'
 import { nameOf, reasonOf } from '../survey/check-names'
+import { photographsAt } from '../survey/survey-cache'
 import style from './survey-as-issued.module.css'
 
 interface SurveyAsIssuedProps {
@@ -64,11 +66,15 @@ const StationRows = ({ assessed, survey }: StationRowsProps) => {
       <tbody>
         {assessed.map((each) => {
           const { title, place } = nameOf(words, each, survey)
+          const photographs = photographsAt(survey, { checkId: each.check.id, position: each.position })
           const readings = each.answer === undefined ? [] : readingsOf(words, each.check, each.answer.values, units)
           return (
             <tr key={each.key}>
               <th scope="row">{title}{place !== '' && <span className={style.soft}> · {place}</span>}</th>
-              <td>{each.answer?.aside?.reason ?? (readings.length > 0 ? readings.map((reading) => reading.value).join('; ') : reasonOf(words, each, units))}</td>
+              <td>
+                {each.answer?.aside?.reason ?? (readings.length > 0 ? readings.map((reading) => reading.value).join('; ') : reasonOf(words, each, units))}
+                {photographs.length > 0 && <SmallPhotographs photographs={photographs} />}
+              </td>
               <td><VerdictMark verdict={each.verdict} /></td>
             </tr>
           )

@@ -18,7 +18,6 @@ export const markSchema = z.discriminatedUnion('kind', [
   z.object({ kind: z.literal('length'), ...span }),
 ])
 export type Mark = z.infer<typeof markSchema>
-export type MarkKind = Mark['kind']
 
 /** The layer over one photograph. The original is never touched. */
 export const markLayerSchema = z.object({

@@ -3,7 +3,8 @@ import userEvent from '@testing-library/user-event'
 import { afterEach, describe, expect, it } from 'vitest'
 import { ReportPage } from '../../../renderer/report-page/report-page'
 import type { ReportRow, Survey } from '../../../shared-logic/survey/records'
-import { surveyAt } from '../survey/desk-of-one-survey'
+import { en } from '../../../shared-logic/words/en'
+import { photographOf, surveyAt } from '../survey/desk-of-one-survey'
 import { drawWithDesk } from '../window-with-desk'
 
 afterEach(cleanup)
@@ -14,8 +15,8 @@ const revision = (number: number): ReportRow => ({
   id: `0197d000-0000-7000-8000-00000000000${number}`, surveyId: survey.id, number: 'BW-2026-0001', revision: number, issuedAt: `2026-11-2${number}T12:00:00Z`, date: '2026-11-20', verdict: 'fail', pdfSha256: String(number).repeat(64), pdfByteCount: 2_400_000,
 })
 
-const drawReport = (reports: readonly ReportRow[]) =>
-  drawWithDesk(<ReportPage surveyId={survey.id} />, { 'surveys.get': () => survey, 'reports.list': () => ({ reports: [...reports] }), 'surveys.reopen': () => ({ ...survey, status: 'under way' }) })
+const drawReport = (reports: readonly ReportRow[], issued = survey) =>
+  drawWithDesk(<ReportPage surveyId={survey.id} />, { 'surveys.get': () => issued, 'reports.list': () => ({ reports: [...reports] }), 'surveys.reopen': () => ({ ...survey, status: 'under way' }) })
 
 describe('the page of a report', { timeout: 30_000 }, () => {
   it('opens the newest revision and keeps the earlier one within reach', async () => {
@@ -38,5 +39,15 @@ describe('the page of a report', { timeout: 30_000 }, () => {
   it('a survey without a report says so and leads to the walk', async () => {
     drawReport([])
     expect((await screen.findByRole('link', { name: 'Go to the walk' })).getAttribute('href')).toBe(`#/surveys/${survey.id}`)
+  })
+
+  it('shows a photograph at its check as it was marked up, to look at and not to change', async () => {
+    const photograph = { ...photographOf(1, 'hub.jpg', 'hubs.oil-condition', 'axle 1 left'), marks: { widthPx: 40, heightPx: 30, marks: [{ kind: 'text' as const, at: [20, 15] as [number, number], text: 'milky' }] } }
+    drawReport([revision(2)], { ...survey, photographs: [photograph] })
+    await userEvent.click(await screen.findByText(en.stations.hubs))
+    await userEvent.click(screen.getByRole('button', { name: 'Photograph 1, view large' }))
+    const dialog = within(await screen.findByRole('dialog'))
+    expect(dialog.getByRole('img', { name: 'Photograph 1; marked: “milky”' })).toBeDefined()
+    expect(dialog.queryByRole('button', { name: en.screens.marking.open })).toBeNull()
   })
 })
