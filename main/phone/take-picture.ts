@@ -1,4 +1,6 @@
 import type { PhonePhotograph } from '../../shared-logic/phone/phone-door'
+import { en } from '../../shared-logic/words/en'
+import { sayWarnings } from '../../shared-logic/words/say-photograph'
 import { answerCall } from '../desk/answer-call'
 import { PhoneRefusal } from './replies'
 import type { Room, Taken } from './room'
@@ -13,7 +15,7 @@ const handOver = async ({ desk, surveyId, now, onFault }: Room, { pictureId: _pi
   // The contract's own output, from the desk in this process.
   // oxlint-disable-next-line typescript/no-unsafe-type-assertion
   const { photograph, alreadyThere } = reply.value as Awaited<ReturnType<Room['desk']['photographs.add']>>
-  return { photographId: photograph.id, alreadyThere, warnings: [], atMs: now() }
+  return { photographId: photograph.id, alreadyThere, warnings: sayWarnings(en, photograph), atMs: now() }
 }
 
 export const takePicture = (room: Room, about: PhonePhotograph, bytes: Uint8Array): Promise<Taken> =>

@@ -86,6 +86,13 @@ describe('a paired phone', () => {
     expect(await (await door.ask('arrived', { headers: { cookie } })).json()).toEqual({ pictureIds: [pictureId(1)] })
   })
 
+  it('is told at once what may be wrong with a picture, which is kept all the same', async () => {
+    const cookie = await door.enter()
+    const answer = (await (await door.send(cookie, pictureId(9), await photograph(9))).json()) as { warnings: string[] }
+    expect(answer.warnings).toEqual([expect.stringContaining('64 × 48')])
+    expect((await at.kept()).at(-1)).toMatchObject({ source: 'phone', widthPx: 64 })
+  })
+
   it('sends a picture again under its name and it is kept once, however it was sent', async () => {
     const cookie = await door.enter()
     const before = (await at.kept()).length
