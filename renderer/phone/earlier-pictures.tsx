@@ -12,11 +12,12 @@ interface EarlierPicturesProps {
 /** Pictures left from an earlier connection. That may have been another survey: only the person knows, and says so. */
 export const EarlierPictures = ({ view: { earlier, link }, handover, onLook }: EarlierPicturesProps) => {
   const { earlier: said } = usePhoneWords()
-  if (earlier.length === 0 || link.state !== 'open') return null
+  const waiting = earlier.filter(({ state }) => state === 'waiting').length
+  if (waiting === 0 || link.state !== 'open') return null
   return (
     <section className={style.earlier} aria-labelledby="earlier">
       <h2 id="earlier" className={style.title}>{said.title}</h2>
-      <p>{countOf(said.text, earlier.length)}</p>
+      <p>{countOf(said.text, waiting)}</p>
       <div className={style.acts}>
         <Button onPress={onLook}>{said.look}</Button>
         <Button onPress={() => void handover.adoptEarlier()}>{said.send}</Button>

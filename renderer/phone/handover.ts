@@ -133,12 +133,12 @@ export class Handover {
 
   readonly file = (id: string): Promise<Blob | undefined> => this.#queue.file(id)
 
-  /** The person says they belong here. A check that this survey does not ask stays behind. */
+  /** The person says that those belong here that still wait. A check that this survey does not ask stays behind. */
   readonly adoptEarlier = async (): Promise<void> => {
     const known = new Set(this.#view.stations?.flatMap(({ checks }) => checks.map(({ checkId, position }) => `${checkId} ${position}`)))
-    for (const { id, place } of this.#view.earlier) {
+    for (const { id, place } of this.#view.earlier.filter(({ state }) => state === 'waiting')) {
       const isAsked = place !== undefined && known.has(`${place.checkId} ${place.position}`)
-      await this.#queue.change(id, { pairing: this.#pairing, state: 'waiting', tries: 0, sentence: undefined, why: undefined, place: isAsked ? place : undefined })
+      await this.#queue.change(id, { pairing: this.#pairing, tries: 0, place: isAsked ? place : undefined })
     }
     void this.#work()
   }

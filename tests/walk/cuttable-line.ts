@@ -48,7 +48,8 @@ export const openLine = async (): Promise<CuttableLine> => {
     onward.on('response', (reply) => {
       if (isUpload && weather === 'cut before the reply') return cut()
       if (isUpload) uploads.whole += 1
-      response.writeHead(reply.statusCode ?? 502, reply.headers)
+      // One request a line: on one that was used before, a browser sends again by itself what broke off, and the page's own care would not be seen.
+      response.writeHead(reply.statusCode ?? 502, { ...reply.headers, connection: 'close' })
       reply.pipe(response)
     })
     if (isUpload && typeof weather === 'object') request.pipe(breakingAfter(weather.cutMidwayAfter, cut)).pipe(onward)
