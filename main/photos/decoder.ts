@@ -1,5 +1,6 @@
 import sharp from 'sharp'
 import { refuse } from '../../shared-logic/contract/refusal'
+import { largestPhotographBytes } from '../../shared-logic/photographs/limits'
 import type { PhotographFormat } from './formats'
 import { HeicFailure, heicAsTiff } from './heic'
 
@@ -9,7 +10,7 @@ sharp.block({ operation: ['VipsForeignLoad'] })
 sharp.unblock({ operation: allowedLoaders })
 
 const megabyte = 1_000_000
-export const byteLimit = 100 * megabyte
+export const byteLimit = largestPhotographBytes
 const pixelLimit = 200_000_000
 
 /** What a file's header says, once it is known to be a photograph that can be taken. */

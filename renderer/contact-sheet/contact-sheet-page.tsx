@@ -6,6 +6,7 @@ import { Button } from '../parts/button'
 import { EmptyState } from '../parts/empty-state'
 import { LoadProblem } from '../parts/load-problem'
 import { Page } from '../parts/page'
+import { pictureFiles } from '../parts/picture-files'
 import { Waiting } from '../parts/progress'
 import { useWords } from '../parts/use-words'
 import { PhotographDrop } from '../survey/photograph-drop'
@@ -33,14 +34,14 @@ export const ContactSheetPage = ({ surveyId }: ContactSheetPageProps) => {
     <Page
       title={survey ? say(said.title, { rig: survey.rigName }, 'metric') : said.titleAlone} crumbs={crumbs} width={survey ? 'full' : 'reading'}
       subtitle={survey && `${words.purposes[survey.purpose]}, ${sayDate(survey.surveyDate)}`}
-      actions={isUnderWay && <Button onPress={() => picker.current?.click()}>{said.add}</Button>}
+      actions={isUnderWay && survey.photographs.length > 0 && <Button onPress={() => picker.current?.click()}>{said.add}</Button>}
     >
       {error && <LoadProblem error={error} onRetry={() => void refetch()} />}
       {survey === undefined && !error && <Waiting />}
       {isUnderWay && (
         <>
           <input
-            ref={picker} type="file" accept="image/*" multiple hidden
+            ref={picker} type="file" accept={pictureFiles} multiple hidden
             onChange={(event) => { add([...(event.currentTarget.files ?? [])]); event.currentTarget.value = '' }}
           />
           <PhotographDrop onFiles={add} dropNow={said.dropNow}><Sheet survey={survey} intake={intake} onAdd={() => picker.current?.click()} /></PhotographDrop>

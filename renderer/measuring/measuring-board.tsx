@@ -9,6 +9,7 @@ import { ConfirmDialog } from '../parts/dialog'
 import { Sheet } from '../parts/sheet'
 import { useUnits } from '../parts/use-settings'
 import { useWords } from '../parts/use-words'
+import { pictureFiles } from '../parts/picture-files'
 import bench from '../picture-board/bench.module.css'
 import { begun, type History } from '../picture-board/history'
 import { boardOf, emptyBoard, type Board } from './board'
@@ -59,7 +60,7 @@ export const MeasuringBoard = ({ photographs, measurement, onFiles, news, gradeO
         </button>
       ))}
       <Button onPress={() => picker.current?.click()}>{said.add}</Button>
-      <input ref={picker} type="file" accept="image/*" multiple hidden onChange={(event) => { onFiles([...(event.currentTarget.files ?? [])]); event.currentTarget.value = '' }} />
+      <input ref={picker} type="file" accept={pictureFiles} multiple hidden onChange={(event) => { onFiles([...(event.currentTarget.files ?? [])]); event.currentTarget.value = '' }} />
       {news}
     </fieldset>
   )

@@ -2,8 +2,11 @@ import { useState, type RefObject } from 'react'
 import type { Assessed } from '../../shared-logic/survey/assess'
 import type { Photograph, Survey } from '../../shared-logic/survey/records'
 import { say } from '../../shared-logic/words/say'
+import { shortWarnings } from '../../shared-logic/words/say-photograph'
 import { MarkedPicture } from '../marking/marked-picture'
 import { Button } from '../parts/button'
+import { LinkButton } from '../parts/link-button'
+import { pictureFiles } from '../parts/picture-files'
 import { useUnits } from '../parts/use-settings'
 import { useWords } from '../parts/use-words'
 import { PhotographViewer } from './photograph-viewer'
@@ -35,13 +38,17 @@ export const CheckPhotographs = ({ survey, assessed, photographs, picker, onFile
     <section aria-label={said.title} className={style.section}>
       {here.length > 0 && (
         <ul className={style.strip}>
-          {here.map((photograph, index) => (
-            <li key={photograph.id}>
-              <Button kind="quiet" onPress={() => setViewed(photograph.id)} aria-label={say(said.view, { name: nameOf(photograph, index) }, units)}>
-                <MarkedPicture photograph={photograph} size="small" alt="" className={style.small} />
-              </Button>
-            </li>
-          ))}
+          {here.map((photograph, index) => {
+            const warned = shortWarnings(words, photograph).join(', ')
+            return (
+              <li key={photograph.id}>
+                <Button kind="quiet" onPress={() => setViewed(photograph.id)} aria-label={[say(said.view, { name: nameOf(photograph, index) }, units), ...(warned === '' ? [] : [warned])].join('. ')}>
+                  <MarkedPicture photograph={photograph} size="small" alt="" className={style.small} />
+                </Button>
+                {warned !== '' && <span className={style.warned} aria-hidden="true">{warned}</span>}
+              </li>
+            )
+          })}
         </ul>
       )}
       <div className={style.add}>
@@ -49,12 +56,13 @@ export const CheckPhotographs = ({ survey, assessed, photographs, picker, onFile
         <Button onPress={onCamera} aria-keyshortcuts="T">{words.screens.camera.open}</Button>
         <Button onPress={onPhone} aria-keyshortcuts="U">{words.screens.phone.panel.open}</Button>
         <input
-          ref={picker} type="file" accept="image/*" multiple hidden
+          ref={picker} type="file" accept={pictureFiles} multiple hidden
           onChange={(event) => { onFiles([...(event.currentTarget.files ?? [])]); event.currentTarget.value = '' }}
         />
         <span className={style.soft}>{isFinding && assessed.check.photograph === true && here.length === 0 ? words.screens.survey.check.wantsPhotograph : said.drop}</span>
+        {survey.photographs.length > 0 && <LinkButton to={`/surveys/${survey.id}/photographs`} kind="quiet">{words.screens.contactSheet.link}</LinkButton>}
       </div>
-      {viewed !== undefined && here.length > 0 && <PhotographViewer list={here} viewedId={viewed} onView={setViewed} onClose={() => setViewed(undefined)} photographs={photographs} />}
+      {viewed !== undefined && here.length > 0 && <PhotographViewer list={here} viewedId={viewed} onView={setViewed} onClose={() => setViewed(undefined)} photographs={photographs} survey={survey} onCamera={onCamera} />}
     </section>
   )
 }

@@ -35,10 +35,13 @@ interface OpenCheckProps {
   readonly onPhone: () => void
   /** The surveyor came here by moving, not by opening the screen: the focus comes along. */
   readonly hasMoved: boolean
+  /** A photograph is to be taken again: the camera is opened without being asked for here. */
+  readonly isCameraAsked: boolean
+  readonly onCameraClosed: () => void
 }
 
 /** The one check that is open: question, how to look, answer, verdict, criterion, photographs, and what else can be said. */
-export const OpenCheck = ({ walk, photographs, areKeysOn, onHelp, onPhone, hasMoved }: OpenCheckProps) => {
+export const OpenCheck = ({ walk, photographs, areKeysOn, onHelp, onPhone, hasMoved, isCameraAsked, onCameraClosed }: OpenCheckProps) => {
   const words = useWords()
   const said = words.screens.survey.check
   const { current, written } = walk
@@ -60,6 +63,10 @@ export const OpenCheck = ({ walk, photographs, areKeysOn, onHelp, onPhone, hasMo
     areKeysOn,
   )
   const add = (files: readonly File[]): void => photographs.add(files, placeOf(current))
+  const closeCamera = (): void => {
+    setCameraOpen(false)
+    onCameraClosed()
+  }
   return (
     <PhotographDrop onFiles={add}>
       <article className={style.check} aria-labelledby="open-check">
@@ -98,7 +105,7 @@ export const OpenCheck = ({ walk, photographs, areKeysOn, onHelp, onPhone, hasMo
       {(acting.asking === 'not seen' || acting.asking === 'not applicable') && (
         <AsideDialog as={acting.asking} reason={written.aside?.as === acting.asking ? written.aside.reason : ''} onConfirm={(reason) => acting.asking !== undefined && acting.asking !== 'overrule' && acting.setAside(acting.asking, reason)} onClose={acting.close} />
       )}
-      {isCameraOpen && <CheckCamera survey={walk.survey} assessed={current} photographs={photographs} onClose={() => setCameraOpen(false)} />}
+      {(isCameraOpen || isCameraAsked) && <CheckCamera survey={walk.survey} assessed={current} photographs={photographs} onClose={closeCamera} />}
       {acting.asking === 'overrule' && <OverruleDialog judged={draft.assessed.judged} overrule={written.overrule} onConfirm={acting.overrule} onClose={acting.close} />}
     </PhotographDrop>
   )

@@ -1,6 +1,6 @@
 import { useState } from 'react'
 import { turnedSize } from '../../shared-logic/marking/turned'
-import type { Photograph } from '../../shared-logic/survey/records'
+import type { Photograph, Survey } from '../../shared-logic/survey/records'
 import { say } from '../../shared-logic/words/say'
 import { MarkingBoard } from '../marking/marking-board'
 import { MarkedPicture } from '../marking/marked-picture'
@@ -10,6 +10,7 @@ import { TextField } from '../parts/text-field'
 import { useUnits } from '../parts/use-settings'
 import { useWords } from '../parts/use-words'
 import { FromCamera } from './from-camera'
+import { PhotographRemarks } from './photograph-remarks'
 import style from './photographs.module.css'
 import { useBufferedText } from './use-buffered-text'
 import type { Photographs } from './use-photographs'
@@ -21,6 +22,10 @@ interface PhotographViewerProps {
   readonly onClose: () => void
   /** Absent where the survey is frozen: then it is only looked at. */
   readonly photographs?: Photographs
+  /** With it, it is said which others of the survey look alike. */
+  readonly survey?: Pick<Survey, 'rig' | 'photographs'>
+  /** Opens the camera, to take one again. */
+  readonly onCamera?: () => void
 }
 
 const zooms = [1, 1.5, 2, 3, 4] as const
@@ -32,7 +37,7 @@ const widthAt = (photograph: Photograph, zoom: number): string => {
 }
 
 /** One photograph, large: closer, its caption, what the camera wrote, the way to the next, and away with it. */
-export const PhotographViewer = ({ list, viewedId, onView, onClose, photographs }: PhotographViewerProps) => {
+export const PhotographViewer = ({ list, viewedId, onView, onClose, photographs, survey, onCamera }: PhotographViewerProps) => {
   const { survey: { photographs: said }, marking } = useWords().screens
   const units = useUnits()
   const index = Math.max(0, list.findIndex((each) => each.id === viewedId))
@@ -68,6 +73,7 @@ export const PhotographViewer = ({ list, viewedId, onView, onClose, photographs 
           </div>
         </div>
         <div className={style.words}>
+          <PhotographRemarks key={photograph.sha256} photograph={photograph} name={name} survey={survey} photographs={photographs} onCamera={onCamera && (() => { onClose(); onCamera() })} />
           {photographs && <CaptionField key={photograph.id} photograph={photograph} photographs={photographs} />}
           <FromCamera photograph={photograph} />
         </div>

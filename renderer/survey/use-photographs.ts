@@ -2,6 +2,7 @@ import { useQueryClient } from '@tanstack/react-query'
 import { useRef, useState } from 'react'
 import { refuse } from '../../shared-logic/contract/refusal'
 import type { MarkLayer } from '../../shared-logic/marking/marks'
+import { largestPhotographBytes } from '../../shared-logic/photographs/limits'
 import type { Photograph } from '../../shared-logic/survey/records'
 import { call } from '../client/desk-client'
 import type { CheckPlace } from './answer-queue'
@@ -26,6 +27,10 @@ export interface Photographs {
   readonly remove: (photograph: Photograph) => void
   /** The same, settled once it is out, or has failed as `problem` tells. */
   readonly takeBack: (photograph: Photograph) => Promise<void>
+  /** The next one that comes to this one's place takes its place: this one is removed once that is in. */
+  readonly takeAgain: (photograph: Photograph) => void
+  /** Those waiting to be replaced, by id. */
+  readonly replacing: readonly string[]
   /** Just removed: can be had back. */
   readonly removed: Photograph | undefined
   readonly restore: () => void
@@ -47,15 +52,13 @@ export const usePhotographs = (surveyId: string): Photographs => {
   }))
   const [intake] = useState(() => new PhotographIntake(pace.tell))
   const lastTaken = useRef<Promise<unknown>>(Promise.resolve())
-
-  const send = async (place: CheckPlace | undefined, source: Photograph['source'], file: File, signal: AbortSignal): Promise<Photograph> => {
-    const bytes = new Uint8Array(await file.arrayBuffer())
-    const { photograph, alreadyThere } = await call('photographs.add', { surveyId, ...place, fileName: nameOf(file), source }, { bytes, signal })
-    if (alreadyThere) refuse(place === undefined ? 'photograph.already-in' : 'photograph.already-there', { name: nameOf(file), kept: photograph.fileName })
-    if (source === 'file') pace.keep(photograph)
-    else await photographWasKept(client, surveyId, photograph)
-    return photograph
+  const [replacing, setReplacing] = useState<readonly Photograph[]>([])
+  const waiting = useRef(replacing)
+  const wait = (photographs: readonly Photograph[]): void => {
+    waiting.current = photographs
+    setReplacing(photographs)
   }
+
   const attempt = (work: Promise<void>): Promise<void> => {
     setProblem(undefined)
     return work.catch(setProblem)
@@ -67,6 +70,22 @@ export const usePhotographs = (surveyId: string): Photographs => {
         return photographWasRemoved(client, surveyId, photograph.id)
       }),
     )
+  const replaceBy = (photograph: Photograph): void => {
+    const old = waiting.current.find(({ checkId, position }) => checkId === photograph.checkId && position === photograph.position)
+    if (old === undefined) return
+    wait(waiting.current.filter((each) => each !== old))
+    void takeBack(old)
+  }
+  const send = async (place: CheckPlace | undefined, source: Photograph['source'], file: File, signal: AbortSignal): Promise<Photograph> => {
+    if (file.size > largestPhotographBytes) refuse('photograph.too-large', { name: nameOf(file), megabytes: largestPhotographBytes / 1_000_000 })
+    const bytes = new Uint8Array(await file.arrayBuffer())
+    const { photograph, alreadyThere } = await call('photographs.add', { surveyId, ...place, fileName: nameOf(file), source }, { bytes, signal })
+    if (alreadyThere) refuse(place === undefined ? 'photograph.already-in' : 'photograph.already-there', { name: nameOf(file), kept: photograph.fileName })
+    if (source === 'file') pace.keep(photograph)
+    else await photographWasKept(client, surveyId, photograph)
+    replaceBy(photograph)
+    return photograph
+  }
   return {
     batch,
     add: (files, place) => intake.add(files, (file, signal) => send(place, 'file', file, signal).then(() => undefined)),
@@ -91,6 +110,8 @@ export const usePhotographs = (surveyId: string): Photographs => {
     },
     remove: (photograph) => void takeBack(photograph),
     takeBack,
+    takeAgain: (photograph) => wait([...waiting.current.filter(({ id }) => id !== photograph.id), photograph]),
+    replacing: replacing.map(({ id }) => id),
     removed,
     restore: () => {
       if (removed === undefined) return

@@ -1,5 +1,6 @@
 import { useState } from 'react'
-import type { Survey } from '../../shared-logic/survey/records'
+import { placeKey } from '../../shared-logic/survey/keys'
+import type { Photograph, Survey } from '../../shared-logic/survey/records'
 import { say } from '../../shared-logic/words/say'
 import { Button } from '../parts/button'
 import { Dialog } from '../parts/dialog'
@@ -10,7 +11,7 @@ import { useWords } from '../parts/use-words'
 import { PhoneCorner } from '../phone-panel/phone-corner'
 import { KeyMap } from './key-map'
 import { OpenCheck } from './open-check'
-import { PhotographNews } from './photograph-news'
+import { ArrivalNews } from './quality-news'
 import { RigMap } from './rig-map'
 import { SavedState } from './saved-state'
 import { StationChecks } from './station-checks'
@@ -53,6 +54,13 @@ const Station = ({ walk }: { readonly walk: Walk }) => {
   const [shown, setShown] = useState<'keys' | 'drawing' | 'phone'>()
   const [cameAt] = useState(walk.current.key)
   const [hasMoved, setMoved] = useState(false)
+  const [isCameraAsked, askCamera] = useState(false)
+  /** To the check it belongs to, with the camera open. */
+  const openCameraAt = ({ checkId, position }: Photograph): void => {
+    walk.goTo(placeKey(checkId ?? '', position ?? ''))
+    askCamera(true)
+  }
+  const isAsked = ({ checkId, position }: Photograph): boolean => walk.assessed.some(({ key }) => key === placeKey(checkId ?? '', position ?? ''))
   if (!hasMoved && walk.current.key !== cameAt) setMoved(true)
   return (
     <section className={style.station} aria-labelledby="station">
@@ -64,9 +72,9 @@ const Station = ({ walk }: { readonly walk: Walk }) => {
         <span className={style.keysButton}><Button kind="quiet" onPress={() => setShown('keys')} aria-keyshortcuts="?">{keyWords.open}</Button></span>
       </header>
       <PhoneCorner survey={walk.survey} isPanelOpen={shown === 'phone'} onPanel={(isOpen) => setShown(isOpen ? 'phone' : undefined)} />
-      <PhotographNews photographs={photographs} />
+      <ArrivalNews survey={walk.survey} photographs={photographs} onCamera={openCameraAt} canTakeAgain={isAsked} />
       <StationChecks walk={walk} key={walk.stop.station}>
-        <OpenCheck key={walk.current.key} walk={walk} photographs={photographs} areKeysOn={areKeysOn} onHelp={() => setShown('keys')} onPhone={() => setShown('phone')} hasMoved={hasMoved} />
+        <OpenCheck key={walk.current.key} walk={walk} photographs={photographs} areKeysOn={areKeysOn} onHelp={() => setShown('keys')} onPhone={() => setShown('phone')} hasMoved={hasMoved} isCameraAsked={isCameraAsked} onCameraClosed={() => askCamera(false)} />
       </StationChecks>
       <KeyMap isOpen={shown === 'keys'} onClose={() => setShown(undefined)} isOn={areKeysOn} onTurn={turnKeys} />
       <Dialog title={said.drawing} isOpen={shown === 'drawing'} onClose={() => setShown(undefined)} actions={<Button onPress={() => setShown(undefined)}>{keyWords.close}</Button>}>

@@ -1,0 +1,69 @@
+import type { Photograph, Survey } from '../../shared-logic/survey/records'
+import { say } from '../../shared-logic/words/say'
+import { MarkedPicture } from '../marking/marked-picture'
+import { Button } from '../parts/button'
+import { useWords } from '../parts/use-words'
+import { PhotographNews } from './photograph-news'
+import style from './quality-news.module.css'
+import { TakeAgain } from './take-again'
+import { useFreshConcerns, type Concern } from './use-fresh-concerns'
+import type { Photographs } from './use-photographs'
+
+interface QualityNewsProps {
+  readonly survey: Survey
+  readonly photographs: Photographs
+  readonly onCamera: (photograph: Photograph) => void
+  /** Not where its check is no longer asked. */
+  readonly canTakeAgain: (photograph: Photograph) => boolean
+}
+
+/** The latest ones are shown; a screen full of warnings is read by nobody. */
+const mostShown = 2
+
+/** All there is to be told of photographs on their way in and just arrived, in one place. */
+export const ArrivalNews = (props: QualityNewsProps) => (
+  <div className={style.arrivals}>
+    <PhotographNews photographs={props.photographs} />
+    <QualityNews {...props} />
+  </div>
+)
+
+/** What may be wrong with photographs just taken in, said while the surveyor still stands there. They are kept either way. */
+const QualityNews = ({ survey, ...take }: QualityNewsProps) => {
+  const said = useWords().screens.photographs
+  const { concerns, understood } = useFreshConcerns(survey)
+  const left = concerns.length - mostShown
+  return (
+    <output className={style.news} aria-label={said.heading} data-quiet={concerns.length === 0}>
+      {concerns.length > 0 && (
+        <>
+          <ul className={style.list}>
+            {concerns.slice(-mostShown).toReversed().map((concern) => <ConcernLine key={concern.photograph.id} concern={concern} {...take} />)}
+          </ul>
+          <div className={style.foot}>
+            <span>{left > 0 && `${say(said.more, { count: left }, 'metric')} `}{said.onlySaid}</span>
+            <Button onPress={understood}>{said.understood}</Button>
+          </div>
+        </>
+      )}
+    </output>
+  )
+}
+
+interface ConcernLineProps extends Omit<QualityNewsProps, 'survey'> {
+  readonly concern: Concern
+}
+
+const ConcernLine = ({ concern: { photograph, warnings, alike }, photographs, onCamera, canTakeAgain }: ConcernLineProps) => {
+  const name = photograph.caption === '' ? photograph.fileName : photograph.caption
+  return (
+    <li className={style.line}>
+      <MarkedPicture photograph={photograph} size="small" alt="" className={style.small} />
+      <div className={style.told}>
+        <p className={style.name}>{name}</p>
+        {[...warnings, ...alike].map((sentence) => <p key={sentence}>{sentence}</p>)}
+      </div>
+      {warnings.length > 0 && canTakeAgain(photograph) && <TakeAgain photograph={photograph} name={name} photographs={photographs} onCamera={onCamera} />}
+    </li>
+  )
+}

@@ -1,0 +1,169 @@
+import { cleanup, screen, waitFor, within } from '@testing-library/react'
+import userEvent from '@testing-library/user-event'
+import { afterEach, describe, expect, it, vi } from 'vitest'
+import { largestPhotographBytes } from '../../../shared-logic/photographs/limits'
+import type { Photograph } from '../../../shared-logic/survey/records'
+import { drawWalk, photographOf } from './desk-of-one-survey'
+
+afterEach(() => {
+  cleanup()
+  vi.restoreAllMocks()
+})
+window.scrollTo = () => undefined
+Element.prototype.scrollIntoView = () => undefined
+
+const oil = 'hubs.oil-level'
+const good: Partial<Photograph> = { widthPx: 4000, heightPx: 3000, quality: { edgeWidthPx: 2, burntShare: 0, blackShare: 0, medianLuminance: 0.2 } }
+const blurred: Partial<Photograph> = { ...good, quality: { edgeWidthPx: 9.1, burntShare: 0, blackShare: 0, medianLuminance: 0.2 } }
+
+const fileOf = (name: string): File => new File(['x'], name, { type: 'image/jpeg' })
+
+/** The walk over a desk whose photographs are as told by their file's name. */
+const walkWith = (about: Readonly<Record<string, Partial<Photograph>>>) => {
+  let number = 0
+  const removed: string[] = []
+  const drawn = drawWalk(oil, 'axle 1 left', {
+    'photographs.add': ({ fileName, checkId, position }) => {
+      number += 1
+      return { photograph: { ...photographOf(number, fileName, checkId, position), ...about[fileName] }, alreadyThere: false }
+    },
+    'photographs.remove': ({ photographId }) => {
+      removed.push(photographId)
+      return {}
+    },
+  })
+  const add = async (...names: string[]): Promise<void> => {
+    await screen.findByRole('heading', { level: 3 })
+    const input = drawn.container.querySelector<HTMLInputElement>('input[type=file]')
+    if (!input) throw new Error('no picker')
+    await userEvent.upload(input, names.map(fileOf))
+  }
+  return { ...drawn, add, removed }
+}
+
+const news = () => screen.getByRole('status', { name: 'Look again at these photographs' })
+
+/** What the system's choice of a file would do, once it is opened. */
+const chooseWhenOpened = (file: File): void => {
+  vi.spyOn(HTMLInputElement.prototype, 'click').mockImplementation(function choose(this: HTMLInputElement) {
+    Object.defineProperty(this, 'files', { value: [file] })
+    this.dispatchEvent(new Event('change'))
+  })
+}
+
+describe('what may be wrong with a photograph', { timeout: 30_000 }, () => {
+  it('is said at once, to the eye and to the screen reader, by name and with its figure; it is kept either way', async () => {
+    const { add } = walkWith({ 'hub.jpg': blurred })
+    await screen.findByRole('heading', { level: 3 })
+    expect(news().textContent).toBe('')
+    await add('hub.jpg')
+    expect(await within(news()).findByText(/^Blurred: even its sharpest edges are 9.1 px wide, and for this 4.5 px is the most\./)).toBeDefined()
+    expect(within(news()).getByText('hub.jpg')).toBeDefined()
+    expect(within(news()).getByText('Kept either way.')).toBeDefined()
+    expect(screen.getByRole('button', { name: 'Photograph 1, view large. Blurred' })).toBeDefined()
+  })
+
+  it('a good one gives no word', async () => {
+    const { add } = walkWith({ 'hub.jpg': good })
+    await add('hub.jpg')
+    expect(await screen.findByRole('button', { name: 'Photograph 1, view large' })).toBeDefined()
+    expect(news().textContent).toBe('')
+  })
+
+  it('goes when it is understood, and stays marked on the picture and told beside it', async () => {
+    const { add } = walkWith({ 'hub.jpg': blurred })
+    await add('hub.jpg')
+    await userEvent.click(await within(news()).findByRole('button', { name: 'Understood' }))
+    expect(news().textContent).toBe('')
+    await userEvent.click(screen.getByRole('button', { name: 'Photograph 1, view large. Blurred' }))
+    expect(await within(await screen.findByRole('dialog')).findByText(/^Blurred:/)).toBeDefined()
+  })
+
+  it('of many the last two are shown, and how many more there are', async () => {
+    const names = ['a.jpg', 'b.jpg', 'c.jpg', 'd.jpg']
+    const { add } = walkWith(Object.fromEntries(names.map((name) => [name, blurred])))
+    await add(...names)
+    expect(await within(news()).findByText(/^And 2 more, marked on their pictures\./)).toBeDefined()
+    expect(within(news()).getAllByRole('listitem')).toHaveLength(2)
+  })
+})
+
+describe('taking it again', { timeout: 30_000 }, () => {
+  it('takes the old one out once the new one is in, and not before; it can be had back', async () => {
+    const { add, removed, asked } = walkWith({ 'hub.jpg': blurred, 'better.jpg': good })
+    await add('hub.jpg')
+    const button = await within(news()).findByRole('button', { name: 'Take it again: hub.jpg' })
+    expect(removed).toEqual([])
+    chooseWhenOpened(fileOf('better.jpg'))
+    await userEvent.click(button)
+    await waitFor(() => expect(removed).toEqual([photographOf(1, '').id]))
+    const acts = asked.map(({ name }) => name).filter((name) => name.startsWith('photographs.'))
+    expect(acts).toEqual(['photographs.add', 'photographs.add', 'photographs.remove'])
+    expect(await screen.findByText('hub.jpg removed.')).toBeDefined()
+    expect(screen.getByRole('button', { name: 'Undo' })).toBeDefined()
+    await waitFor(() => expect(news().textContent).toBe(''))
+  })
+
+  it('leaves everything as it is when no file is chosen', async () => {
+    const { add, removed } = walkWith({ 'hub.jpg': blurred })
+    await add('hub.jpg')
+    vi.spyOn(HTMLInputElement.prototype, 'click').mockImplementation(() => undefined)
+    await userEvent.click(await within(news()).findByRole('button', { name: 'Take it again: hub.jpg' }))
+    expect(within(news()).getByRole('button', { name: 'Take it again: hub.jpg' })).toBeDefined()
+    expect(removed).toEqual([])
+  })
+
+  it('keeps the old one when the new one is refused', async () => {
+    let count = 0
+    const removed: string[] = []
+    const { container } = drawWalk(oil, 'axle 1 left', {
+      'photographs.add': ({ fileName, checkId, position }) => {
+        count += 1
+        return count === 1 ? { photograph: { ...photographOf(1, fileName, checkId, position), ...blurred }, alreadyThere: false } : { ok: false, refusal: { code: 'photograph.damaged', values: { name: fileName } } }
+      },
+      'photographs.remove': ({ photographId }) => {
+        removed.push(photographId)
+        return {}
+      },
+    })
+    await screen.findByRole('heading', { level: 3 })
+    const input = container.querySelector<HTMLInputElement>('input[type=file]')
+    if (!input) throw new Error('no picker')
+    await userEvent.upload(input, fileOf('hub.jpg'))
+    const button = await within(news()).findByRole('button', { name: 'Take it again: hub.jpg' })
+    chooseWhenOpened(fileOf('half.jpg'))
+    await userEvent.click(button)
+    expect(await screen.findByText(/“half.jpg” breaks off/)).toBeDefined()
+    expect(removed).toEqual([])
+    expect(screen.getByRole('button', { name: /^Photograph 1, view large/ })).toBeDefined()
+  })
+})
+
+describe('pictures that are alike', { timeout: 30_000 }, () => {
+  it('are pointed out by where the other stands', async () => {
+    const { add } = walkWith({ 'hub.jpg': { ...good, lookHash: '00000000000000ff' }, 'again.jpg': { ...good, lookHash: '000000000000007f' } })
+    await add('hub.jpg')
+    await userEvent.keyboard('j')
+    await waitFor(async () => expect((await screen.findByRole('heading', { level: 3 })).textContent).toMatch(/right front/))
+    await add('again.jpg')
+    expect(await within(news()).findByText('It looks like the one at “Oil level, left front”.')).toBeDefined()
+    expect(within(news()).queryByRole('button', { name: 'Take it again: again.jpg' })).toBeNull()
+  })
+})
+
+describe('a file of 300 MB', { timeout: 30_000 }, () => {
+  it('is refused by name before it is read or sent, and the rest goes in', async () => {
+    const { container, asked } = walkWith({ 'hub.jpg': good })
+    await screen.findByRole('heading', { level: 3 })
+    const huge = fileOf('film.jpg')
+    Object.defineProperty(huge, 'size', { value: 3 * largestPhotographBytes })
+    const read = vi.spyOn(huge, 'arrayBuffer')
+    const input = container.querySelector<HTMLInputElement>('input[type=file]')
+    if (!input) throw new Error('no picker')
+    await userEvent.upload(input, [huge, fileOf('hub.jpg')])
+    expect(await screen.findByText('“film.jpg” is larger than 100 MB. Export it smaller, or as JPEG.')).toBeDefined()
+    expect(await screen.findByRole('button', { name: /^Photograph 1, view large/ })).toBeDefined()
+    expect(read).not.toHaveBeenCalled()
+    expect(asked.filter(({ name }) => name === 'photographs.add')).toHaveLength(1)
+  })
+})
