@@ -26,10 +26,10 @@ const timeLimitMs = 120_000
 /** One at a time, whatever the shelf's lanes: each takes about 10 bytes a pixel. */
 const lane = openLanes(1)
 
-/** heic-decode brings libheif with it; its own interface gives the first picture of a file, not the primary one, and in 8 bits. */
+/** The C interface of libheif: JavaScript wrappers of it give the first picture of a file, not the primary one, and in 8 bits. */
 // Not named 'require': the bundler puts a 'require' of its own into the chunk, and two of one name do not load.
 const fromHere = createRequire(import.meta.url)
-const libraryPath = (): string => createRequire(fromHere.resolve('heic-decode')).resolve('libheif-js/wasm-bundle')
+const libraryPath = (): string => fromHere.resolve('libheif-js/wasm-bundle')
 
 type Decoded = Exclude<Answer, { failed: number }>
 

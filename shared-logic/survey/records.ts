@@ -27,7 +27,6 @@ export const summarySchema = z.object({
 
 /** How a photograph came: as a file, from a camera held in the window, or handed over by a phone. */
 export const photographSourceSchema = z.enum(['file', 'camera', 'phone'])
-export type PhotographSource = z.infer<typeof photographSourceSchema>
 
 /** A photograph as it belongs to a survey. What the file says of time and place is from the camera, not trusted. */
 export const photographSchema = z.object({
