@@ -46,7 +46,7 @@ export const CheckList = memo(({ label, groups, counts, onPick, onDropped, isWit
         {...(whenNone && { renderEmptyState: () => <p className={style.none}>{whenNone()}</p> })}
       >
         {isWithNowhere && <CheckOption target={{ id: nowhere, place: undefined, title: said.noCheck, at: '', wantsPhotograph: false }} count={counts.get(nowhere) ?? 0} />}
-        <Collection items={groups}>
+        <Collection items={groups} dependencies={[counts]}>
           {({ id, name, targets }) => (
             <ListBoxSection id={id} aria-label={name}>
               <Header className={style.station ?? ''}>{name}</Header>

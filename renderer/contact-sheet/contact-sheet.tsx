@@ -49,6 +49,8 @@ export const ContactSheet = ({ survey, intake }: ContactSheetProps) => {
   const targets = useMemo(() => new Map(sheet.groups.flatMap((group) => group.targets).map((target): [string, CheckTarget] => [target.id, target])), [sheet.groups])
   const assign = (ids: ReadonlySet<string>, targetId: string): void => {
     keepFocus()
+    // Those moved are done with: the next to be chosen are others.
+    chosen.choose(new Set())
     acts.assign(sheet.photographs.filter(({ id }) => ids.has(id)).map(({ photograph }) => photograph), targets.get(targetId)?.place)
   }
   const seek = (targetId: string): void => {

@@ -1,6 +1,6 @@
 import { memo } from 'react'
 import { Button, GridListItem } from 'react-aria-components'
-import { say, sayDate } from '../../shared-logic/words/say'
+import { say, sayDay } from '../../shared-logic/words/say'
 import { MarkedPicture } from '../marking/marked-picture'
 import { useWords } from '../parts/use-words'
 import { CaptionEditor } from './caption-editor'
@@ -21,10 +21,10 @@ interface PictureCellProps {
 
 type Words = ReturnType<typeof useWords>
 
-/** '10:05', or with its date where it is of another day. */
+/** '10:05', or with its day where it is of another: '20 Nov, 10:05'. */
 const sayTaken = (takenAt: string, surveyDate: string): string => {
   const time = takenAt.slice(11, 16)
-  return takenAt.startsWith(surveyDate) ? time : `${sayDate(takenAt)}, ${time}`
+  return takenAt.startsWith(surveyDate) ? time : `${sayDay(takenAt, takenAt.startsWith(surveyDate.slice(0, 4)))}, ${time}`
 }
 
 const factsOf = ({ photograph }: SheetPhotograph, surveyDate: string, { screens: { contactSheet: said } }: Words): string =>

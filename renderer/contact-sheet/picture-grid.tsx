@@ -32,6 +32,13 @@ interface PictureGridProps {
   readonly whenNone: () => ReactNode
 }
 
+/** Before a cell, the library brings its list into the middle of the window; with a list as long as the page that would be a leap. */
+const withoutLeap = (list: HTMLDivElement | null): void => {
+  if (list !== null) list.scrollIntoView = () => undefined
+}
+
+const leaps: ReadonlySet<string> = new Set(['PageUp', 'PageDown', 'Home', 'End'])
+
 const textsOf = (keys: Iterable<Key>): Set<string> => new Set([...keys].map(String))
 
 /** The photographs put in order by hand, where the order is one that can be changed by hand. */
@@ -70,7 +77,10 @@ export const PictureGrid = memo((props: PictureGridProps) => {
   const choose = (selection: Selection): void => onChoose(selection === 'all' ? new Set(shown.map(({ id }) => id)) : textsOf(selection))
   const key = (event: KeyboardEvent): void => {
     const row = event.target instanceof HTMLElement && event.target.role === 'row' ? event.target.dataset['key'] : undefined
-    if (row === undefined || !onKey(event, row)) return
+    if (row === undefined) return
+    // The focus takes the page along; the browser's own leap would be added to that.
+    if (leaps.has(event.key)) event.preventDefault()
+    if (!onKey(event, row)) return
     event.preventDefault()
     event.stopPropagation()
   }
@@ -79,7 +89,7 @@ export const PictureGrid = memo((props: PictureGridProps) => {
     <div onKeyDownCapture={key} className={style.around}>
       <Virtualizer layout={SheetLayout} layoutOptions={layoutOptions}>
         <GridList
-          aria-label={said.grid} layout="grid" className={style.grid ?? ''} items={shown} dependencies={[writing, isFrozen, surveyDate]} disallowTypeAhead
+          ref={withoutLeap} aria-label={said.grid} layout="grid" className={style.grid ?? ''} items={shown} dependencies={[writing, isFrozen, surveyDate]} disallowTypeAhead
           selectionMode={isFrozen ? 'none' : 'multiple'} selectedKeys={chosen} onSelectionChange={choose} {...(isFrozen ? { onAction: (id: Key) => onOpen(String(id)) } : { dragAndDropHooks })}
           renderEmptyState={whenNone}
         >

@@ -3,7 +3,7 @@ import { useEffect, useRef, type RefObject } from 'react'
 /** The list is drawn a little later than the sheet around it: so many frames are waited for what had the focus to go. */
 const frames = 20
 
-/** After an act, what had the focus may be gone: the photograph of that id takes it up, or else the grid. Nothing happens while the focus is kept. */
+/** After an act, what had the focus may be gone: the photograph of that id takes it up, or else the one that had it last. Nothing happens while the focus is kept. */
 export const useKeptFocus = (board: RefObject<HTMLElement | null>): ((id?: string) => void) => {
   const waiting = useRef<number>(undefined)
   useEffect(() => () => { if (waiting.current !== undefined) cancelAnimationFrame(waiting.current) }, [])
@@ -16,7 +16,8 @@ export const useKeptFocus = (board: RefObject<HTMLElement | null>): ((id?: strin
       }
       const grid = board.current?.querySelector<HTMLElement>('[role=grid]')
       const row = id === undefined ? null : grid?.querySelector<HTMLElement>(`[data-key="${id}"]`)
-      ;(row ?? grid)?.focus({ preventScroll: true })
+      const last = grid?.querySelector<HTMLElement>('[role=row][tabindex="0"]') ?? grid?.querySelector<HTMLElement>('[role=row]')
+      ;(row ?? last)?.focus({ preventScroll: true })
     }
     waiting.current = requestAnimationFrame(() => look(frames))
   }

@@ -11,6 +11,12 @@ export const sayDate = (iso: string): string => {
   return `${day ?? ''} ${months[(month ?? 1) - 1] ?? ''} ${year ?? ''}`
 }
 
+/** '20 Nov', with its year where that is not told by what is around it: for places where the whole date has no room. */
+export const sayDay = (iso: string, isYearKnown: boolean): string => {
+  const [year, month, day] = iso.slice(0, 10).split('-').map(Number)
+  return [day ?? '', months[(month ?? 1) - 1]?.slice(0, 3) ?? '', ...(isYearKnown ? [] : [year ?? ''])].join(' ')
+}
+
 const isMeasured = (value: PhraseValue | undefined): value is Measured => typeof value === 'object' && 'quantity' in value
 
 const areTwo = (a: Measured, b: Measured): boolean => a.quantity === b.quantity && (isOver(a.si, b.si) || isUnder(a.si, b.si))

@@ -25,7 +25,7 @@ describe('the contact sheet', { timeout: 30_000 }, () => {
     drawSheet()
     expect((await rows()).map((each) => each.getAttribute('aria-label'))).toEqual([
       'IMG_3.jpg. Oil condition, left front. Fail. File. Not printed',
-      'IMG_4.jpg. Oil condition, left front. Fail. Phone · 19 November 2026, 18:00',
+      'IMG_4.jpg. Oil condition, left front. Fail. Phone · 19 Nov, 18:00',
       'Level from the side. Oil level, left front. File · 09:10',
       'IMG_1.jpg. No check. File · 09:30',
     ])

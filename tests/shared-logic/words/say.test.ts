@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { measured } from '../../../shared-logic/units/quantity'
 import { namePlace, sayPosition } from '../../../shared-logic/words/position'
-import { say, sayDate } from '../../../shared-logic/words/say'
+import { say, sayDate, sayDay } from '../../../shared-logic/words/say'
 
 describe('a sentence', () => {
   it('shows its figures in the reader’s units', () => {
@@ -25,6 +25,8 @@ describe('a sentence', () => {
   })
   it('says a date in full', () => {
     expect(sayDate('2026-11-05')).toBe('5 November 2026')
+    expect(sayDay('2026-11-05T10:00:00', true)).toBe('5 Nov')
+    expect(sayDay('2025-05-30', false)).toBe('30 May 2025')
   })
 })
 
