@@ -4,11 +4,12 @@ import type { ReportDocument } from '../../shared-logic/report/document'
 import type { ParsedInputOf } from '../../shared-logic/contract/contract'
 import { refuse } from '../../shared-logic/contract/refusal'
 import type { RecordEnd } from '../../shared-logic/proof/entry'
-import type { ReportRow, Survey } from '../../shared-logic/survey/records'
+import type { CorrosionSurvey, ReportRow, Survey } from '../../shared-logic/survey/records'
 import type { Settings } from '../../shared-logic/survey/settings'
 import { en } from '../../shared-logic/words/en'
 import type { WrittenReport } from '../report/write-report'
 import type { ReadableDb, WritableDb } from '../store/database'
+import { corrosionOf } from '../store/corrosion'
 import { yardRig } from '../store/rigs'
 import { insertReport, lastNumber, listReports, reportsOf, takeNumber } from '../store/reports'
 import { recordEnd } from '../store/photograph-log'
@@ -29,6 +30,8 @@ interface Draft {
   readonly settings: Settings
   /** Where the record of its photographs stands. */
   readonly photographRecord: RecordEnd | undefined
+  /** Corroded spots of all the rig's surveys. */
+  readonly corrosion: readonly CorrosionSurvey[]
   readonly year: number
   /** The number of the year this draft would take; undefined when the survey has its number already. */
   readonly newNumber: number | undefined
@@ -49,7 +52,7 @@ const draft = async (db: ReadableDb, { clock, zone }: Parts, surveyId: string): 
   const year = Number(date.slice(0, 4))
   const newNumber = kept.report_number === null ? (await lastNumber(db, year)) + 1 : undefined
   return {
-    survey: await wholeSurvey(db, kept), changeCount: kept.change_count, settings, photographRecord: await recordEnd(db, surveyId), year, newNumber,
+    survey: await wholeSurvey(db, kept), changeCount: kept.change_count, settings, photographRecord: await recordEnd(db, surveyId), corrosion: await corrosionOf(db, kept.rig_id), year, newNumber,
     number: kept.report_number ?? sayNumber(year, newNumber ?? 1), revision: kept.revision + 1, issuedAt: at.toISOString(), date,
   }
 }
@@ -98,8 +101,8 @@ const issue = async (parts: Parts, { surveyId, withPlaces }: ParsedInputOf<'repo
   await parts.yard.write((db) => judgeAnew(db, surveyId))
   for (let attempt = 0; attempt < attempts; attempt += 1) {
     const made = await parts.yard.read((db) => draft(db, parts, surveyId))
-    const { survey, settings, photographRecord, number, revision, issuedAt } = made
-    const document = composeReport({ survey, settings, number, revision, issuedAt, programVersion: parts.version, words: en, withPlaces, photographRecord })
+    const { survey, settings, photographRecord, corrosion, number, revision, issuedAt } = made
+    const document = composeReport({ survey, settings, number, revision, issuedAt, programVersion: parts.version, words: en, withPlaces, photographRecord, corrosion })
     const pdf = await write(parts, document)
     const report = await parts.yard.write((db) => record(db, parts.newId(), made, document, pdf))
     if (report) return report

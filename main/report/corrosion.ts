@@ -3,6 +3,7 @@ import type { ReportDocument } from '../../shared-logic/report/document'
 import { markedCopy } from '../photos/marked-copy'
 import { foundOn, outlineRings } from '../photos/outline-rings'
 import type { Bookmark } from './bookmarks'
+import { drawCurves } from './corrosion-curves'
 import { beginPart, beginSection } from './headings'
 import type { Sheet } from './page'
 import type { Album, Picture } from './pictures'
@@ -44,6 +45,8 @@ const drawSpot = (sheet: Sheet, spot: SpotPart, picture: Picture | undefined, la
   if (spot.cautions.length > 0) sheet.labelled(labels.caution, spot.cautions.join(' '), styles.small)
   if (spot.sources.length > 0) sheet.labelled(labels.sources, spot.sources.join('; '), styles.small)
   sheet.y += 6
+  if (spot.curves) drawCurves(sheet, spot.curves)
+  sheet.skip(spot.curves && spot.picture ? 12 : 0)
   if (spot.picture) drawPicture(sheet, spot.picture, picture, missing)
 }
 

@@ -114,7 +114,8 @@ export class Sheet {
   /** A label in its column and text beside it. */
   labelled(label: string, text: string, style: Style = styles.body, column: Column = this.text): void {
     const lines = this.setter.lines(text, style, column.width).length
-    this.need(Math.min(lines, 2) * style.leading)
+    // Three lines are never parted, for one of them would stand alone.
+    this.need((lines === 3 ? 3 : Math.min(lines, 2)) * style.leading)
     const top = this.y + (style.leading - styles.label.leading) / 2
     const labelHeight = this.heightOf(label, styles.label, this.labels.width)
     this.need(labelHeight)

@@ -1,5 +1,5 @@
 import type { RecordEnd } from '../proof/entry'
-import type { Survey } from '../survey/records'
+import type { CorrosionSurvey, Survey } from '../survey/records'
 import type { Settings } from '../survey/settings'
 import type { Words } from '../words/en'
 import { say, sayDate } from '../words/say'
@@ -27,6 +27,8 @@ export interface ReportInput {
   readonly issuedAt: string
   readonly programVersion: string
   readonly words: Words
+  /** Corroded spots of the rig's surveys; those of earlier issued ones are followed. A survey that is only a file has none. */
+  readonly corrosion?: readonly CorrosionSurvey[]
   /** Prints where each photograph was taken, by its camera. */
   readonly withPlaces?: boolean
   /** Where the survey's record of photographs stands; a survey that is only a file has none. */
@@ -76,7 +78,7 @@ export const composeReport = (input: ReportInput): ReportDocument => {
   const { survey, words, settings } = input
   const context = contextOf(survey, words, settings.units)
   const findings = findingsPart(context)
-  const corrosion = corrosionPart(context)
+  const corrosion = corrosionPart(context, input.corrosion ?? [])
   const sums = sumsPart(context, settings.sums)
   return {
     format: 'bunkwright report',

@@ -11,7 +11,7 @@ const measuredPictureSchema = z.object({ spot: number, caption: text, alternativ
 export type MeasuredPicture = z.infer<typeof measuredPictureSchema>
 
 /** One spot in full: what was found, grade and remedy, and by whose word. */
-const spotPartSchema = z.object({ number, heading: text, lines: z.array(lineSchema), sources: z.array(text), cautions: z.array(text), picture: measuredPictureSchema.optional() })
+const spotPartSchema = z.object({ number, heading: text, lines: z.array(lineSchema), sources: z.array(text), cautions: z.array(text), picture: measuredPictureSchema.optional(), /** Curves over the surveys; absent where no two measured it, and in reports from before there were any. */ curves: z.array(figureSchema).optional() })
 export type SpotPart = z.infer<typeof spotPartSchema>
 
 /** Corroded spots as they are printed. Reports from before there was such a part, and of rigs where none was found, have none. */

@@ -1,14 +1,17 @@
 import { gradeSpots, type SpotGrading } from '../corrosion/grade-spot'
 import { corrosionCheckId } from '../corrosion/check-id'
 import { isPresent } from '../corrosion/corroded-share'
-import { coatingLife } from '../corrosion/life'
 import { corrosionPlan, type SpotMark } from '../drawings/corrosion/corrosion-plan'
 import { spotsIn } from '../survey/answer'
+import type { CorrosionSurvey } from '../survey/records'
+import type { Spot } from '../survey/spot'
 import { measured, type Quantity } from '../units/quantity'
 import { sayGrade, sayShortGrade } from '../words/corrosion/grade'
 import { sayLife } from '../words/corrosion/life'
+import type { CorrosionLine } from '../words/corrosion/section'
 import { say } from '../words/say'
 import type { ReportContext } from './context'
+import { courseCurves, courseLines, courseOf, type Course } from './corrosion-course'
 import type { CorrosionPart, MeasuredPicture, SpotPart } from './corrosion-document'
 import type { SumsCell, SumsPrintedLine, SumsTable } from './sums-document'
 
@@ -19,11 +22,16 @@ interface NumberedSpot {
   readonly grading: SpotGrading
 }
 
-/** Every spot recorded, place by place in walking order, numbered through. */
-const numberedSpots = ({ assessed }: ReportContext): NumberedSpot[] =>
-  assessed
-    .flatMap(({ check, position, answer }) => (check.id === corrosionCheckId && answer?.aside === undefined ? gradeSpots(spotsIn(answer?.values['spots']) ?? [], { position }).map((grading) => ({ position, grading })) : []))
-    .map((each, index) => ({ ...each, number: index + 1 }))
+/** The places that were looked at, in walking order. */
+const placesOf = ({ assessed }: ReportContext): { position: string; spots: Spot[] }[] =>
+  assessed.flatMap(({ check, position, answer }) => {
+    const spots = check.id === corrosionCheckId && answer?.aside === undefined ? spotsIn(answer?.values['spots']) : undefined
+    return spots === undefined ? [] : [{ position, spots: [...spots] }]
+  })
+
+/** Every spot recorded, place by place, numbered through. */
+const numberedSpots = (places: ReturnType<typeof placesOf>): NumberedSpot[] =>
+  places.flatMap(({ position, spots }) => gradeSpots(spots, { position }).map((grading) => ({ position, grading }))).map((each, index) => ({ ...each, number: index + 1 }))
 
 const shown = (quantity: Quantity, si: number | undefined, { words, units }: ReportContext): string => (si === undefined ? words.report.corrosion.notMeasured : say('{value}', { value: measured(quantity, si) }, units))
 
@@ -78,16 +86,18 @@ const pictureOf = ({ number, grading: { spot } }: NumberedSpot, context: ReportC
   }
 }
 
-const spotPart = (spot: NumberedSpot, context: ReportContext): SpotPart => {
-  const { words, units, survey } = context
+const spotPart = (spot: NumberedSpot, { trailTo }: Course, context: ReportContext): SpotPart => {
+  const { words, units } = context
   const section = sayGrade(words, spot.grading, units)
-  const life = coatingLife(spot.grading.spot, { trailer: survey.rig.trailer, surveyDate: survey.surveyDate, position: spot.position })
-  const lived = life.kind === 'worked out' ? sayLife(words, life, units) : undefined
+  const trail = trailTo(spot.grading.spot, spot.position)
+  const course = courseLines(trail, context)
+  const curves = courseCurves(trail, context)
+  const lived = trail?.life.kind === 'worked out' ? sayLife(words, trail.life, units) : undefined
   const picture = pictureOf(spot, context)
-  const lines: SumsPrintedLine[] = [...section.lines, ...(lived?.lines ?? [])].map(({ text, verdict }) => ({ text, ...(verdict && { verdict, word: words.verdicts[verdict] }) }))
+  const lines: SumsPrintedLine[] = [...section.lines, ...course.lines.map((text): CorrosionLine => ({ text })), ...(lived?.lines ?? [])].map(({ text, verdict }) => ({ text, ...(verdict && { verdict, word: words.verdicts[verdict] }) }))
   return {
     number: spot.number, heading: say(words.report.corrosion.spotHeading, { number: spot.number, place: section.title }, units), lines,
-    sources: [...new Set([...section.sources, ...(lived?.sources ?? [])])], cautions: [...new Set([...section.cautions, ...(lived?.cautions ?? [])])], ...(picture && { picture }),
+    sources: [...new Set([...section.sources, ...(lived?.sources ?? [])])], cautions: [...new Set([...section.cautions, ...course.cautions, ...(lived?.cautions ?? [])])], ...(picture && { picture }), ...(curves.length > 0 && { curves }),
   }
 }
 
@@ -104,16 +114,25 @@ const methodOf = (spots: readonly NumberedSpot[], { words }: ReportContext): str
   ]
 }
 
-/** The corroded spots of the survey; undefined where none was recorded. */
-export const corrosionPart = (context: ReportContext): CorrosionPart | undefined => {
-  const spots = numberedSpots(context)
+const introductionOf = (count: number, { notLookedAt }: Course, { words, units }: ReportContext): string => {
+  const said = words.report.corrosion
+  const before = notLookedAt.map(({ last: { spot, date } }) => say(said.lookedAtLast, { place: spot.place, date: { date } }, units)).join('; ')
+  return [say(said.introduction, { count }, units), ...(before === '' ? [] : [say(said.notLookedAt, { places: before }, units)])].join(' ')
+}
+
+/** The corroded spots of the survey, followed from the rig's earlier issued ones; undefined where none was recorded. */
+export const corrosionPart = (context: ReportContext, earlier: readonly CorrosionSurvey[]): CorrosionPart | undefined => {
+  const places = placesOf(context)
+  const spots = numberedSpots(places)
   if (spots.length === 0) return undefined
   const said = context.words.report.corrosion
   const { survey } = context
+  const course = courseOf(context, places, earlier)
+  const isAllPlaced = spots.every(({ grading }) => grading.spot.at !== undefined)
   const present = spots.filter(({ grading }) => isPresent(grading.spot))
   return {
-    title: said.title, introduction: say(said.introduction, { count: present.length }, context.units),
-    figure: { drawing: corrosionPlan(survey.rig, survey.ruleBook, spots.map(markOf), 'plan', { words: context.words, units: context.units }), caption: said.figure, alternative: say(said.figureAlternative, { count: spots.length }, context.units) },
-    table: tableOf(spots, context), spots: spots.map((spot) => spotPart(spot, context)), method: methodOf(spots, context), labels: { ...said.labels },
+    title: said.title, introduction: introductionOf(present.length, course, context),
+    figure: { drawing: corrosionPlan(survey.rig, survey.ruleBook, spots.map(markOf), 'plan', { words: context.words, units: context.units }), caption: isAllPlaced ? said.figure : `${said.figure} ${said.figureUnplaced}`, alternative: say(said.figureAlternative, { count: spots.length }, context.units) },
+    table: tableOf(spots, context), spots: spots.map((spot) => spotPart(spot, course, context)), method: methodOf(spots, context), labels: { ...said.labels },
   }
 }

@@ -7,6 +7,7 @@ import { corrosionLimits as limits } from '../../corrosion/limits'
 import { scaled, type Ranged } from '../../corrosion/ranged'
 import type { TrailPoint } from '../../corrosion/trail-point'
 import type { Trail } from '../../corrosion/trails'
+import type { Spot } from '../../survey/spot'
 import { measured } from '../../units/quantity'
 import { say } from '../../words/say'
 import type { Drawing } from '../drawing'
@@ -91,6 +92,15 @@ const coatingChart = ({ points, last, life }: Trail, { words }: ChartText): Char
     levels: [...(life.kind === 'no zinc to read' ? [] : [{ value: lifeReserveM, name: said.reserve, role: 'advisory' as const }]), ...(minimum ? [{ value: minimum.localM, name: said.localMinimum, role: 'hairline' as const }] : [])],
   }
 }
+
+const isMeasured: Readonly<Record<CurveKind, (spot: Spot) => boolean>> = {
+  area: ({ areaM2, share }) => areaM2 !== undefined || share !== undefined,
+  depth: ({ pitDepthM, remainingM }) => pitDepthM !== undefined || remainingM !== undefined,
+  coating: ({ coatingReadingsM = [] }) => coatingReadingsM.length > 0,
+}
+
+/** Whether two surveys or more measured it: one look alone is no curve. */
+export const isFollowed = ({ points }: Trail, kind: CurveKind): boolean => points.filter(({ spot }) => isPresent(spot) && isMeasured[kind](spot)).length > 1
 
 const charts: Readonly<Record<CurveKind, (trail: Trail, text: ChartText) => Chart | undefined>> = { area: areaChart, depth: depthChart, coating: coatingChart }
 

@@ -7,6 +7,7 @@ import { writeReport } from '../../../main/report/write-report'
 import { measuredArea, type MeasurementGiven } from '../../../shared-logic/measuring/area'
 import type { Measurement, Outline } from '../../../shared-logic/measuring/measurement'
 import { reportDocumentSchema } from '../../../shared-logic/report/document'
+import type { CorrosionSurvey, Survey } from '../../../shared-logic/survey/records'
 import type { Spot } from '../../../shared-logic/survey/spot'
 import { foundOn } from '../../../main/photos/outline-rings'
 import { renderScene, type Scene } from '../../corrosion/scenes/render-scene'
@@ -81,6 +82,57 @@ describe('the corroded spots in a report', () => {
     expect(text).toContain('the original is untouched')
     expect(text).not.toContain(document.labels.missingPicture)
   }, 90_000)
+
+  describe('that an earlier survey measured as well', () => {
+    const zinc: Spot = { id: 'a', trail: 'first', place: 'below the second bunk bracket', component: 'tongue', material: 'galvanized steel', kind: 'red rust', areaM2: 0.0009, areaUncertaintyM2: 0.000_05, faceAreaM2: 0.4, coatingReadingsM: [60e-6, 64e-6] }
+    const before: Spot = { ...zinc, id: 'first', trail: undefined, areaM2: 0.0005, coatingReadingsM: [75e-6, 79e-6] }
+    const other: Spot = { id: 'other', place: 'front end', material: 'galvanized steel', kind: 'red rust', areaM2: 0.0002 }
+    const earlier = (more: Partial<CorrosionSurvey> = {}): CorrosionSurvey => ({ surveyId: '01900000-0000-7000-8000-000000000077', date: '2024-11-20', status: 'issued', places: [{ position: 'left rail', spots: [before, other] }], ...more })
+    const withExposure = (): Survey => {
+      const made = survey([zinc])
+      return { ...made, rig: { ...made.rig, trailer: { ...made.rig.trailer, exposure: 'coast' } } }
+    }
+    const partOf = (...corrosion: CorrosionSurvey[]) => sampleReport({}, { survey: withExposure(), corrosion }).corrosion
+    const textOf = (part: ReturnType<typeof partOf>): string => part?.spots.flatMap(({ lines }) => lines.map(({ text }) => text)).join(' ') ?? ''
+
+    it('are followed: growth, the day of the next grade, the measured rate of the zinc, a curve of each', () => {
+      const part = partOf(earlier())
+      expect(textOf(part)).toContain('Grown since 20 November 2024.')
+      expect(textOf(part)).toMatch(/is reached (?:between|after) \d/)
+      expect(textOf(part)).toContain('The measured rate is believed')
+      expect(part?.spots[0]?.curves?.map(({ caption }) => caption.split('.')[0])).toEqual(['Area over the surveys', 'Coating over the surveys'])
+    })
+
+    it('name what was noted before and not looked at again', () => {
+      expect(partOf(earlier())?.introduction).toContain('front end (20 November 2024)')
+      expect(partOf()?.introduction).not.toContain('not looked at again')
+    })
+
+    it('are not followed from a survey that is not issued, comes later, or is this one', () => {
+      for (const more of [{ status: 'under way' as const }, { date: '2026-11-25' }, { surveyId: survey([]).id }]) {
+        const part = partOf(earlier(more))
+        expect(textOf(part)).toContain('Only the table can be used until a second survey')
+        expect(part?.spots[0]?.curves).toBeUndefined()
+        expect(part?.introduction).not.toContain('not looked at again')
+      }
+    })
+
+    it('print their curves with what they tell in words', async () => {
+      const document = sampleReport({}, { survey: withExposure(), corrosion: [earlier()] })
+      expect(reportDocumentSchema.safeParse(JSON.parse(JSON.stringify(document))).success).toBe(true)
+      await writeReport(document, samplePictureOf, join(folder, 'followed.pdf'))
+      const text = (await pageTexts(await readPdf(join(folder, 'followed.pdf')))).join(' ')
+      for (const { caption } of document.corrosion?.spots[0]?.curves ?? []) expect(text).toContain(caption.split(' ').slice(0, 6).join(' '))
+      expect(text).toContain('Grown since 20 November 2024.')
+    }, 60_000)
+  })
+
+  it('tell of a spot without a place of its own that it stands at its part', () => {
+    const [placed] = [{ id: 'a', place: 'front', material: 'galvanized steel', kind: 'red rust', areaM2: 0.001, at: { view: 'plan', aftOfBallM: 3, toRightM: -0.9 } } satisfies Spot]
+    const captionOf = (...spots: Spot[]): string | undefined => sampleReport({}, { survey: survey(spots) }).corrosion?.figure.caption
+    expect(captionOf(placed)).not.toContain('not put on the drawing')
+    expect(captionOf(placed, { ...placed, id: 'b', at: undefined })).toContain('not put on the drawing')
+  })
 
   it('are left out where none was recorded', () => {
     expect(sampleReport({}, { survey: survey([]) }).corrosion).toBeUndefined()
