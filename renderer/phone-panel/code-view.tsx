@@ -29,7 +29,7 @@ export const CodeView = ({ state, onNetwork, onNewCode }: CodeViewProps) => {
         : <QrCode text={pairingAddress} label={said.code} />}
       <div className={style.words}>
         <ol aria-label={said.stepsTitle} className={style.steps}>{said.steps.map((step) => <li key={step}>{step}</li>)}</ol>
-        <dl className={style.facts}>
+        <dl className={style.addresses}>
           <dt>{said.address}</dt>
           <dd><span className={style.address}>{address}</span><span className={style.soft}>{said.addressHint}</span></dd>
           {certificateFingerprint !== undefined && (

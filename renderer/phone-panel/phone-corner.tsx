@@ -22,19 +22,19 @@ export const PhoneCorner = ({ survey, isPanelOpen, onPanel }: PhoneCornerProps) 
   // What was last known of a door that is now shut.
   const [last, setLast] = useState(state)
   if (state !== undefined && state !== last) setLast(state)
-  const isJustClosed = state === undefined && last !== undefined
+  const closedNews = state === undefined && last !== undefined ? countOf(said.closedNews, last.arrived.length) : undefined
   const news = state?.phone === undefined ? '' : [fill(said.connected, { phone: nameOfPhone(said, state.phone) }), countOf(said.arrivedNews, state.arrived.length)].join('. ')
   return (
     <>
-      <output className="visually-hidden">{news}</output>
+      <output className="visually-hidden">{isPanelOpen ? '' : news}</output>
       {state !== undefined && <PhoneLine state={state} onShow={() => onPanel(true)} />}
-      {isJustClosed && (
+      {closedNews !== undefined && (
         <output className={style.line}>
-          <span className={style.text}>{countOf(said.closedNews, last.arrived.length)}</span>
+          <span className={style.text}>{closedNews}</span>
           <Button kind="quiet" onPress={() => setLast(undefined)}>{said.understood}</Button>
         </output>
       )}
-      {isPanelOpen && <PhonePanel survey={survey} door={door} onClose={() => onPanel(false)} />}
+      {isPanelOpen && <PhonePanel survey={survey} door={door} news={news} closedNews={closedNews} onClose={() => onPanel(false)} />}
     </>
   )
 }

@@ -3,7 +3,7 @@ import type { PhoneState } from '../../shared-logic/phone/phone-state'
 import type { Photograph } from '../../shared-logic/survey/records'
 import { wordsOf } from '../../shared-logic/words/check-sentences'
 import type { Words } from '../../shared-logic/words/en'
-import { sayPosition } from '../../shared-logic/words/position'
+import { namePlace, sayPosition } from '../../shared-logic/words/position'
 import { say } from '../../shared-logic/words/say'
 
 type PanelWords = Words['screens']['phone']['panel']
@@ -36,5 +36,5 @@ export const sayHeard = (said: PanelWords, { lastHeardAt }: NonNullable<PhoneSta
 export const sayCheckOf = (words: Words, { checkId, position }: Photograph, axleCount: number | undefined): string => {
   const check = checkId === undefined ? undefined : checkOf(checkId)
   if (check === undefined) return words.screens.phone.panel.noCheck
-  return [wordsOf(words, check).title, position === undefined ? '' : sayPosition(position, axleCount)].filter((part) => part !== '').join(', ')
+  return namePlace(wordsOf(words, check).title, position === undefined ? '' : sayPosition(position, axleCount))
 }

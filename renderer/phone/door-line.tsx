@@ -30,7 +30,7 @@ export const DoorLine = ({ view: { link, closesAtMs, isPaired } }: DoorLineProps
       <p className={style.state}>
         <span className={style.mark} data-state={link.state} aria-hidden="true" />
         <output>{words.states[link.state]}</output>
-        {isRunning && <span className={style.time}>{leftMs < 60_000 ? words.lastMinute : fill(words.minutesLeft, { minutes: Math.ceil(leftMs / 60_000) })}</span>}
+        {isRunning && <span className={style.time}>{leftMs < 60_000 ? words.lastMinute : fill(words.minutesLeft, { minutes: Math.round(leftMs / 60_000) })}</span>}
       </p>
     </header>
   )

@@ -1,4 +1,5 @@
 import { useState } from 'react'
+import { namePlace } from '../../shared-logic/words/position'
 import type { HandoverView } from './handover'
 import type { CheckChosen } from './picture'
 
@@ -27,8 +28,5 @@ export const useChosen = (stations: HandoverView['stations']): readonly [CheckCh
       // Storage may be refused; the choice then holds as long as the page.
     }
   }
-  return [check && { checkId: check.checkId, position: check.position, title: titleOf(check) }, choose]
+  return [check && { checkId: check.checkId, position: check.position, title: namePlace(check.title, check.place) }, choose]
 }
-
-/** 'Oil level, left front'; the place is empty for what is asked once. */
-export const titleOf = ({ title, place: where }: { readonly title: string; readonly place: string }): string => (where === '' ? title : `${title}, ${where}`)

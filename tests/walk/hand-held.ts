@@ -1,4 +1,5 @@
 import { createHash } from 'node:crypto'
+import { connect } from 'node:tls'
 import jsQR from 'jsqr'
 import type { Browser, Locator, Page } from 'playwright-core'
 import sharp from 'sharp'
@@ -26,13 +27,24 @@ export const readCode = async (code: Locator): Promise<string | undefined> => {
   return jsQR(new Uint8ClampedArray(data), info.width, info.height)?.data
 }
 
+/** SHA-256 of the certificate that is really served there. */
+export const fingerprintAt = ({ hostname, port }: URL): Promise<string> =>
+  new Promise((resolve, reject) => {
+    const socket = connect({ host: hostname, port: Number(port), rejectUnauthorized: false }, () => {
+      resolve(socket.getPeerCertificate().fingerprint256)
+      socket.destroy()
+    })
+    socket.on('error', reject)
+  })
+
 /** A phone: a browser of its own with a touch screen, on a line that can be cut. */
-export const openPhone = async (browser: Browser, line?: string) => {
+export const openPhone = async (browser: Browser, { line, ...more }: { readonly line?: string; readonly ignoreHTTPSErrors?: boolean } = {}) => {
   const context = await browser.newContext({
     viewport: { width: 390, height: 844 }, isMobile: true, hasTouch: true, deviceScaleFactor: 2, reducedMotion: 'reduce',
     userAgent: 'Mozilla/5.0 (Linux; Slipway 14; SW-220) Web/537.36',
     // The door may stand on this machine's own loopback, which a browser would not ask a proxy for.
     ...(line !== undefined && { proxy: { server: line, bypass: '<-loopback>' } }),
+    ...more,
   })
   context.setDefaultTimeout(30_000)
   const page = await context.newPage()

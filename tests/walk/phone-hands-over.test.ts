@@ -3,9 +3,10 @@ import type { Browser } from 'playwright-core'
 import { afterAll, beforeAll, expect, it } from 'vitest'
 import { en } from '../../shared-logic/words/en'
 import { say } from '../../shared-logic/words/say'
+import { sayWarnings } from '../../shared-logic/words/say-photograph'
 import { openLine, type CuttableLine } from './cuttable-line'
 import { beginSurvey } from './desk-beside'
-import { chooseCheck, choosePictures, heavyPhotograph, lookAtPhone, openPhone, readCode, sha256Of, takePicture } from './hand-held'
+import { chooseCheck, choosePictures, fingerprintAt, heavyPhotograph, lookAtPhone, openPhone, readCode, sha256Of, takePicture } from './hand-held'
 import { lookAt } from './look'
 import { textNamedJpeg, type PictureFile } from './pictures'
 import { makeYardFolder, startProgram } from './program'
@@ -37,7 +38,7 @@ it('a phone is let in by the code on the screen and hands its pictures over a li
   const wrong: string[] = []
   const survey = await beginSurvey(ask)
   const kept = async () => (await ask('surveys.get', { surveyId: survey.id })).photographs
-  const phone = await openPhone(browser, line.address)
+  const phone = await openPhone(browser, { line: line.address })
   const { page } = phone
   const sent: PictureFile[] = []
   const arrived = async (count: number): Promise<void> => page.getByText(fill(phoneWords.pictures.arrivedOf, { arrived: count, total: count }), { exact: true }).waitFor({ state: 'attached' })
@@ -79,6 +80,12 @@ it('a phone is let in by the code on the screen and hands its pictures over a li
       await arrived(sent.length)
     }
     await send(await heavyPhotograph('first.jpg', 1))
+    // What is wrong with it is said while the person still stands there; it is kept either way.
+    const warning = page.getByRole('alert').getByText(sayWarnings(en, { widthPx: 1600, heightPx: 1200, checkId: 'hubs.oil-level' })[0] ?? 'no warning', { exact: true })
+    await warning.waitFor()
+    wrong.push(...(await lookAtPhone(page, 'phone-page-warned')))
+    await page.getByRole('button', { name: phoneWords.pictures.keep, exact: true }).tap()
+    await warning.waitFor({ state: 'detached' })
     line.weather = { cutMidwayAfter: 300_000 }
     await send(await heavyPhotograph('cut.jpg', 2))
     expect(line.uploads).toMatchObject({ begun: 3, cut: 1, whole: 2 })
@@ -169,6 +176,49 @@ it('a phone is let in by the code on the screen and hands its pictures over a li
     await arrived(1)
     expect((await kept()).map(({ sha256 }) => sha256).toSorted()).toEqual([...sent, left].map(sha256Of).toSorted())
     expect(wrong).toEqual([])
+    expect(desk.complaints).toEqual([])
+    expect(phone.complaints).toEqual([])
+  } finally {
+    await phone.context.close()
+    await desk.close()
+    await program.end('SIGTERM')
+    await remove()
+  }
+})
+
+it('an encrypted door, and a phone whose browser keeps nothing: the certificate is the one announced, and the pictures arrive', async () => {
+  const { yard: folder, remove } = await makeYardFolder()
+  const program = await startProgram(folder, ['--phone-on', address])
+  const desk = await openWindow(browser, program.address)
+  const { page: desktop, ask } = desk
+  const survey = await beginSurvey(ask)
+  const phone = await openPhone(browser, { ignoreHTTPSErrors: true })
+  const { page } = phone
+  try {
+    await phone.context.addInitScript(() => Object.defineProperty(window, 'indexedDB', { value: undefined }))
+    await desktop.goto(`${new URL(program.address).origin}/#/surveys/${survey.id}`)
+    await desktop.getByRole('button', { name: panel.open, exact: true }).click()
+    await desktop.getByRole('dialog').getByText(panel.encrypt, { exact: true }).click()
+    await desktop.getByRole('button', { name: panel.openDoor, exact: true }).click()
+    const code = desktop.getByRole('img', { name: panel.code })
+    await code.waitFor()
+    expect(await lookAt(desktop, 'phone-panel-encrypted')).toEqual([])
+    const read = (await readCode(code)) ?? ''
+    expect(read).toMatch(/^https:/)
+    const shown = await desktop.getByText(/^([0-9A-F]{2}:){31}[0-9A-F]{2}$/).innerText()
+    expect(shown).toBe(await fingerprintAt(new URL(read)))
+    await page.goto(read)
+    await page.getByText(phoneWords.notices.onlyThisPage, { exact: true }).waitFor()
+    const picture = await heavyPhotograph('kept-nowhere.jpg', 20)
+    await takePicture(page, picture)
+    await page.getByText(fill(phoneWords.pictures.arrivedOf, { arrived: 1, total: 1 }), { exact: true }).waitFor({ state: 'attached' })
+    const { photographs } = await ask('surveys.get', { surveyId: survey.id })
+    expect(photographs.map(({ sha256, checkId }) => [sha256, checkId])).toEqual([[sha256Of(picture), undefined]])
+    // Another phone may be let in, and the focus stays in the panel.
+    await desktop.getByRole('button', { name: panel.another, exact: true }).click()
+    await code.waitFor()
+    await expect.poll(() => desktop.evaluate(() => document.activeElement?.closest('[role=dialog]') !== null)).toBe(true)
+    await page.getByText(phoneWords.states.closed, { exact: true }).waitFor()
     expect(desk.complaints).toEqual([])
     expect(phone.complaints).toEqual([])
   } finally {

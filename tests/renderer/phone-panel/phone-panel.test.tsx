@@ -118,6 +118,32 @@ it('a phone that gives no name is called a phone, and one not heard for a while 
   expect(line.textContent).toContain(fill(said.heardMinutes, { minutes: 3 }))
 })
 
+it('the focus goes to how the door stands when it has been opened, and back to where the panel was called from', async () => {
+  const { answers } = makeDesk()
+  const { user } = await openDoor(answers)
+  await waitFor(() => expect(document.activeElement?.textContent).toContain(said.waitingForPhone))
+  await user.click(screen.getByRole('button', { name: said.back }))
+  await waitFor(() => expect(document.activeElement?.textContent).toBe('call'))
+})
+
+it('a phone that comes is said inside the open panel, where it is heard', async () => {
+  const { desk, answers, shut } = makeDesk()
+  await openDoor(answers)
+  const now = new Date().toISOString()
+  desk.door = { ...shut, phone: { name: '', pairedAt: now, lastHeardAt: now } }
+  const dialog = screen.getByRole('dialog')
+  await waitFor(() => expect(within(dialog).getAllByRole('status').map((status) => status.textContent).join('')).toContain(fill(said.connected, { phone: said.unnamed })))
+})
+
+it('a door closed by time while the panel is open says so there', async () => {
+  const { desk, answers } = makeDesk()
+  await openDoor(answers)
+  desk.door = undefined
+  const dialog = screen.getByRole('dialog')
+  await within(dialog).findByText(said.closedNews.none)
+  expect(within(dialog).getByRole('button', { name: said.openDoor })).toBeDefined()
+})
+
 it('a line stays in the survey while the door is open; closing it says what came', async () => {
   const { desk, answers } = makeDesk()
   const { user } = await openDoor(answers)

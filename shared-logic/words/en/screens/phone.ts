@@ -8,7 +8,7 @@ export const phonePageWords = {
   lastMinute: 'less than a minute left',
   notices: {
     waitingForDesktop: 'The desktop does not answer yet. It is asked again by itself. See that the phone is on the same network.',
-    silent: 'The desktop does not answer. Go on taking pictures: they wait here and go by themselves once it answers. If this stays so, see on the desktop whether the door is still open.',
+    silent: 'The desktop does not answer. Go on taking pictures: they wait here and go by themselves. If this stays so, see on the desktop whether the door is open.',
     noCode: 'This phone is not connected. On the desktop, open the survey, choose “Use a phone” and scan the code.',
     notLetIn: 'The code was not taken.',
     told: 'The desktop has closed the door.',
@@ -25,7 +25,7 @@ export const phonePageWords = {
     title: 'From an earlier connection',
     text: { one: 'One picture was not sent then. If it belongs to this survey, send it now.', many: '{count} pictures were not sent then. If they belong to this survey, send them now.' },
     send: 'Send to this survey',
-    look: 'Look at them',
+    look: 'Look first',
   },
   checks: {
     title: 'Which check?',
