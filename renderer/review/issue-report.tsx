@@ -1,13 +1,14 @@
 import { useState } from 'react'
 import { useLocation } from 'wouter'
 import { Refusal } from '../../shared-logic/contract/refusal'
-import type { Survey } from '../../shared-logic/survey/records'
+import type { Photograph, Survey } from '../../shared-logic/survey/records'
 import { say } from '../../shared-logic/words/say'
 import { useMutationOf, useQueryOf } from '../client/use-procedure'
 import { Button } from '../parts/button'
 import { Dialog } from '../parts/dialog'
 import { LinkButton } from '../parts/link-button'
 import { RefusalNotice } from '../parts/refusal-notice'
+import { Switch } from '../parts/switch'
 import { useUnits } from '../parts/use-settings'
 import { useWords } from '../parts/use-words'
 import style from './review.module.css'
@@ -20,6 +21,8 @@ interface IssueReportProps {
 
 const wantsName = (error: unknown): boolean => error instanceof Refusal && error.data.code === 'report.no-surveyor'
 
+const hasPlaceToPrint = ({ isPrinted, latitude }: Photograph): boolean => isPrinted && latitude !== undefined
+
 /** Issuing: says what becomes of open checks and that the survey is frozen; asks for the surveyor's name where none is known. */
 export const IssueReport = ({ survey, openCount }: IssueReportProps) => {
   const { review, walk } = useWords().screens.survey
@@ -28,11 +31,15 @@ export const IssueReport = ({ survey, openCount }: IssueReportProps) => {
   const settings = useQueryOf('settings.get', {})
   const issue = useMutationOf('reports.issue')
   const [step, setStep] = useState<'name' | 'confirm'>()
+  const [withPlaces, setWithPlaces] = useState(false)
   if (survey.status === 'issued') return <LinkButton to={`/surveys/${survey.id}/report`} kind="primary" isWide>{walk.toReport}</LinkButton>
-  const begin = (): void => setStep(settings.data !== undefined && settings.data.settings.surveyorName === '' ? 'name' : 'confirm')
+  const begin = (): void => {
+    setWithPlaces(false)
+    setStep(settings.data !== undefined && settings.data.settings.surveyorName === '' ? 'name' : 'confirm')
+  }
   const send = (): void => {
     if (issue.isPending) return
-    issue.mutate({ surveyId: survey.id }, { onSuccess: () => navigate(`/surveys/${survey.id}/report`), onError: (error) => setStep(wantsName(error) ? 'name' : undefined) })
+    issue.mutate({ surveyId: survey.id, withPlaces }, { onSuccess: () => navigate(`/surveys/${survey.id}/report`), onError: (error) => setStep(wantsName(error) ? 'name' : undefined) })
   }
   const title = openCount === 0 ? review.confirmTitleNone : openCount === 1 ? review.confirmTitleOne : say(review.confirmTitle, { count: openCount }, units)
   return (
@@ -47,6 +54,12 @@ export const IssueReport = ({ survey, openCount }: IssueReportProps) => {
       >
         {openCount > 0 && <p>{review.confirmOpen}</p>}
         <p>{review.confirmFrozen}</p>
+        {survey.photographs.some(hasPlaceToPrint) && (
+          <div className={style.places}>
+            <Switch label={review.withPlaces} isOn={withPlaces} onChange={setWithPlaces} />
+            <p className={style.soft}>{review.withPlacesHint}</p>
+          </div>
+        )}
       </Dialog>
     </section>
   )

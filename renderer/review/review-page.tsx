@@ -9,6 +9,7 @@ import { LinkButton } from '../parts/link-button'
 import { Page } from '../parts/page'
 import { Waiting } from '../parts/progress'
 import { LoadProblem } from '../parts/load-problem'
+import { ProofPanel } from '../proof/proof-panel'
 import { useUnits } from '../parts/use-settings'
 import { useWords } from '../parts/use-words'
 import { Findings } from './findings'
@@ -58,6 +59,7 @@ const Review = ({ survey }: { readonly survey: Survey }) => {
       <aside className={style.side}>
         <IssueReport survey={survey} openCount={open.length} />
         <StationTable assessed={assessed} />
+        <ProofPanel key={survey.photographs.length} survey={survey} />
       </aside>
     </div>
   )

@@ -14,7 +14,7 @@ export const proofWords = {
   reportEnd: 'Report {number}, revision {revision}, prints {count} entries; SHA-256 of the last: {sha256}',
   reportBefore: 'Report {number}, revision {revision}, prints no record of photographs.',
   /** What such a record proves, and what it does not. */
-  meaning: 'Each entry carries the hash of the one before it, so a single change, a gap or an exchange is found. Someone who writes the whole record anew is found only by a last hash kept elsewhere: hold the one above to the one on paper.',
+  meaning: 'Each entry carries the hash of the one before it, so a single change, a gap or an exchange is found. Someone who writes the whole record anew is found only by a last hash kept elsewhere: hold what is said here of a report to the printed report.',
   problems: {
     'record-missing': 'Photographs in this survey: {count}. The record of them is gone.',
     'record-of-another-survey': 'The record is that of another survey.',
@@ -58,7 +58,8 @@ export const proofWords = {
     explain: 'Reads every photograph of this survey and holds it to what was recorded when it came in.',
     verify: 'Verify photographs',
     again: 'Verify again',
-    verifying: 'Reading {count} photographs, {size}',
+    verifying: 'Reading {count} photographs, {size} in all.',
+    verifyingOne: 'Reading one photograph, {size}.',
     stop: 'Stop',
     details: 'What this proves',
   },

@@ -63,6 +63,33 @@ describe('the review', { timeout: 30_000 }, () => {
     await waitFor(() => expect(asked.some(({ name }) => name === 'reports.issue')).toBe(true))
   })
 
+  it('offers to print places only where a photograph that prints has one, off until it is wanted', async () => {
+    const located = { ...photographOf(1, 'IMG_0001.jpg', oil, 'axle 1 right'), latitude: 38.7, longitude: -9.1 }
+    const draw = (photographs: Survey['photographs']) =>
+      drawWithDesk(<ReviewPage surveyId={survey.id} />, { 'surveys.get': () => ({ ...survey, photographs }), 'reports.issue': () => ({ report }) }, { surveyorName: 'A. Surveyor' })
+    const dialogOf = async () => {
+      await userEvent.click(await screen.findByRole('button', { name: 'Issue the report' }))
+      return within(await screen.findByRole('alertdialog'))
+    }
+    for (const photographs of [[], [photographOf(2, 'IMG_0002.jpg')], [{ ...located, isPrinted: false }]]) {
+      draw(photographs)
+      expect((await dialogOf()).queryByRole('switch')).toBeNull()
+      cleanup()
+    }
+    const { asked } = draw([located])
+    const first = await dialogOf()
+    const places = first.getByRole<HTMLInputElement>('switch', { name: 'Print where the photographs were taken' })
+    expect(places.checked).toBe(false)
+    await userEvent.click(places)
+    expect(places.checked).toBe(true)
+    await userEvent.click(first.getByRole('button', { name: 'Not yet' }))
+    const again = await dialogOf()
+    expect(again.getByRole<HTMLInputElement>('switch').checked).toBe(false)
+    await userEvent.click(again.getByRole('switch'))
+    await userEvent.click(again.getByRole('button', { name: 'Issue' }))
+    await waitFor(() => expect(asked.find(({ name }) => name === 'reports.issue')?.input).toEqual({ surveyId: survey.id, withPlaces: true }))
+  })
+
   it('asks who signs where no surveyor is known, and does not go on without a name', async () => {
     const { asked } = drawReview('')
     await screen.findByRole('button', { name: 'Issue the report' })

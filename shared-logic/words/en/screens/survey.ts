@@ -280,6 +280,8 @@ export const surveyWords = {
     confirmTitleNone: 'Issue the report?',
     confirmOpen: 'What is still open is reported as not seen.',
     confirmFrozen: 'The survey is frozen as it stands. To change it later, reopen it as a new revision.',
+    withPlaces: 'Print where the photographs were taken',
+    withPlacesHint: 'Latitude and longitude from the camera, in the register of photographs. They can show where the rig is kept: leave this off in a report for sale. The photographs printed carry no place either way; the originals keep theirs.',
     confirm: 'Issue',
     cancel: 'Not yet',
     issuing: 'Writing the report',
