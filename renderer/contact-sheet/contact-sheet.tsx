@@ -111,7 +111,7 @@ export const ContactSheet = ({ survey, intake }: ContactSheetProps) => {
       )}
       {opened.viewed !== undefined && (
         <PhotographViewer
-          list={viewing} viewedId={opened.viewed} onView={view} onClose={() => open({})}
+          list={viewing} viewedId={opened.viewed} onView={view} onClose={() => open({})} survey={survey}
           {...(!isFrozen && { photographs: viewed })}
         />
       )}

@@ -1,5 +1,6 @@
 import { useMemo } from 'react'
 import { catalogue } from '../../shared-logic/checks/catalogue'
+import { alikeAmong } from '../../shared-logic/photographs/alike'
 import { assess, type Assessed } from '../../shared-logic/survey/assess'
 import { factsOf } from '../../shared-logic/survey/facts'
 import { placeKey } from '../../shared-logic/survey/keys'
@@ -7,6 +8,7 @@ import type { Photograph, Survey } from '../../shared-logic/survey/records'
 import type { Words } from '../../shared-logic/words/en'
 import { namePlace, sayPosition } from '../../shared-logic/words/position'
 import { say } from '../../shared-logic/words/say'
+import { shortWarnings } from '../../shared-logic/words/say-photograph'
 import { useWords } from '../parts/use-words'
 import { nameOf } from '../survey/check-names'
 import type { CheckPlace } from '../survey/answer-queue'
@@ -39,9 +41,20 @@ const whereOf = (words: Words, { checkId, position }: CheckPlace, owner: Assesse
   return say(said.noLongerAsked, { check: namePlace(title, sayPosition(position, survey.rig.trailer.axleCount)) }, 'metric')
 }
 
-const asShown = (photograph: Photograph, owner: Assessed | undefined, where: string): SheetPhotograph => ({
-  id: photograph.id, photograph, owner, station: owner?.check.station, name: photograph.caption.trim() === '' ? photograph.fileName : photograph.caption.trim(), where, warnings: [], alike: [],
+const calledOn = ({ caption, fileName }: Photograph): string => (caption.trim() === '' ? fileName : caption.trim())
+
+const asShown = (words: Words, photograph: Photograph, owner: Assessed | undefined, where: string, alike: readonly string[]): SheetPhotograph => ({
+  id: photograph.id, photograph, owner, station: owner?.check.station, name: calledOn(photograph), where, warnings: shortWarnings(words, photograph), alike,
 })
+
+/** By id, the names of those that are the same picture or look like it. */
+const namesOfAlike = (photographs: readonly Photograph[]): ReadonlyMap<string, readonly string[]> => {
+  const names = new Map(photographs.map((photograph) => [photograph.id, calledOn(photograph)]))
+  return new Map([...alikeAmong(photographs)].map(([id, alike]) => [id, alike.map((other) => names.get(other.id) ?? '')]))
+}
+
+const none: readonly string[] = []
+const areSame = (a: readonly string[], b: readonly string[]): boolean => a.length === b.length && a.every((each, index) => each === b[index])
 
 export const useSheet = (survey: Survey): SheetContents => {
   const words = useWords()
@@ -59,12 +72,14 @@ export const useSheet = (survey: Survey): SheetContents => {
     }
   }, [assessed, rig, words])
   const shown = useMemo(() => {
+    const names = namesOfAlike(photographs)
     return photographs.map((photograph) => {
+      const alike = names.get(photograph.id) ?? none
       const before = places.known.get(photograph)
-      if (before !== undefined) return before
+      if (before !== undefined && areSame(before.alike, alike)) return before
       const { checkId, position } = photograph
       const place = checkId === undefined || position === undefined ? undefined : { checkId, position }
-      const now = asShown(photograph, place && places.owners.get(placeKey(place.checkId, place.position)), place === undefined ? words.screens.contactSheet.noCheck : places.whereIs(place))
+      const now = asShown(words, photograph, place && places.owners.get(placeKey(place.checkId, place.position)), place === undefined ? words.screens.contactSheet.noCheck : places.whereIs(place), alike)
       places.known.set(photograph, now)
       return now
     })

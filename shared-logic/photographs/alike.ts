@@ -22,10 +22,10 @@ interface Prepared {
 
 const prepare = (photograph: Looked): Prepared => ({ photograph, bits: photograph.lookHash === undefined ? undefined : lookBitsOf(photograph.lookHash) })
 
-const comparedTo = (a: Prepared, b: Prepared): Alike | undefined => {
-  const { id } = b.photograph
-  if (a.photograph.sha256 === b.photograph.sha256) return { id, isSame: true }
-  return a.bits && b.bits && lookDistance(a.bits, b.bits) <= alikeWithinBits ? { id, isSame: false } : undefined
+/** How two are alike; undefined when they are not. */
+const likenessOf = (a: Prepared, b: Prepared): 'same' | 'alike' | undefined => {
+  if (a.photograph.sha256 === b.photograph.sha256) return 'same'
+  return a.bits && b.bits && lookDistance(a.bits, b.bits) <= alikeWithinBits ? 'alike' : undefined
 }
 
 const sameFirst = (found: readonly Alike[]): Alike[] => [...found.filter(({ isSame }) => isSame), ...found.filter(({ isSame }) => !isSame)]
@@ -33,16 +33,26 @@ const sameFirst = (found: readonly Alike[]): Alike[] => [...found.filter(({ isSa
 /** For each of a survey's photographs those that are the same or look alike: the same first, otherwise in their order. Those without any are left out. */
 export const alikeAmong = (photographs: readonly Looked[]): ReadonlyMap<string, readonly Alike[]> => {
   const all = photographs.map(prepare)
-  const found = new Map<string, readonly Alike[]>()
-  for (const each of all) {
-    const alike = all.flatMap((other) => (other === each ? [] : (comparedTo(each, other) ?? [])))
-    if (alike.length > 0) found.set(each.photograph.id, sameFirst(alike))
+  const found = new Map<string, Alike[]>()
+  const note = (of: Prepared, other: Prepared, isSame: boolean): void => {
+    const { id } = of.photograph
+    found.set(id, [...(found.get(id) ?? []), { id: other.photograph.id, isSame }])
   }
-  return found
+  for (const [index, later] of all.entries())
+    for (const earlier of all.slice(0, index)) {
+      const likeness = likenessOf(earlier, later)
+      if (likeness === undefined) continue
+      note(earlier, later, likeness === 'same')
+      note(later, earlier, likeness === 'same')
+    }
+  return new Map([...found].map(([id, alike]) => [id, sameFirst(alike)]))
 }
 
 /** Which of a survey's photographs are the same as this one or look like it. */
 export const alikeTo = (photograph: Looked, others: readonly Looked[]): Alike[] => {
   const own = prepare(photograph)
-  return sameFirst(others.flatMap((other) => (other.id === photograph.id ? [] : (comparedTo(own, prepare(other)) ?? []))))
+  return sameFirst(others.filter(({ id }) => id !== photograph.id).flatMap((other) => {
+    const likeness = likenessOf(own, prepare(other))
+    return likeness === undefined ? [] : [{ id: other.id, isSame: likeness === 'same' }]
+  }))
 }

@@ -6,7 +6,7 @@ export const level = 'hubs.oil-level'
 const id = (number: number): string => `0197c000-0000-7000-8000-${String(number).padStart(12, '0')}`
 
 export const photographOf = (number: number, more: Partial<Photograph> = {}): Photograph => ({
-  id: id(number), sha256: String(number).padStart(64, '0'), caption: '', fileName: `IMG_${number}.jpg`, format: 'jpeg', byteCount: 10, widthPx: 40, heightPx: 30,
+  id: id(number), sha256: String(number).padStart(64, '0'), caption: '', fileName: `IMG_${number}.jpg`, format: 'jpeg', byteCount: 10, widthPx: 4000, heightPx: 3000,
   addedAt: '2026-11-20T10:00:00Z', source: 'file', quarterTurns: 0, isPrinted: true, ...more,
 })
 

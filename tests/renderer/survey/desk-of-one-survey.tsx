@@ -19,7 +19,7 @@ interface KeptAnswer {
 }
 
 export const photographOf = (number: number, fileName: string, checkId?: string, position?: string): Photograph => ({
-  id: `0197c000-0000-7000-8000-${String(number).padStart(12, '0')}`, sha256: String(number).padStart(64, '0'), checkId, position, caption: '', fileName, format: 'jpeg', byteCount: 10, widthPx: 40, heightPx: 30, addedAt: '2026-11-20T10:00:00Z', source: 'file', quarterTurns: 0, isPrinted: true,
+  id: `0197c000-0000-7000-8000-${String(number).padStart(12, '0')}`, sha256: String(number).padStart(64, '0'), checkId, position, caption: '', fileName, format: 'jpeg', byteCount: 10, widthPx: 4000, heightPx: 3000, addedAt: '2026-11-20T10:00:00Z', source: 'file', quarterTurns: 0, isPrinted: true,
 })
 
 /** Draws the walk over a desk that keeps what it is given and tells it in order. */
