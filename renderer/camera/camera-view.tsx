@@ -85,14 +85,14 @@ export const CameraView = ({ place, onPicture, onTakeBack, standing, news, onClo
       <div className={style.view}>
         <div className={style.main}>
           <CameraStage state={now.state} name={device ? nameOfCamera(said, device, index) : said.device} onShows={setShown} flash={flash} onTryAgain={() => void camera.reopen()} />
-          <div className={style.news}>
-            {trouble !== undefined && <p role="alert" className={style.trouble}>{trouble}</p>}
-            {news}
-          </div>
           <ShotStrip shots={rolled.shots} />
           <output className="visually-hidden">{rolled.taken > 0 && say(said.taken, { number: rolled.taken }, 'metric')}</output>
         </div>
         <div className={style.side}>
+          <div className={style.news}>
+            {trouble !== undefined && <p role="alert" className={style.trouble}>{trouble}</p>}
+            {news}
+          </div>
           <CameraControls camera={camera} now={now} />
           <p className={style.hint}>{say(said.seriesHint, { rate: seriesPerSecond, count: seriesLength }, 'metric')}</p>
           <p className={style.keys}>{areLettersOn ? said.keysHint : said.spaceHint}</p>
