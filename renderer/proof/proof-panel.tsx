@@ -40,7 +40,7 @@ export const ProofPanel = ({ survey }: ProofPanelProps) => {
   const size = sayBytes(survey.photographs.reduce((sum, { byteCount }) => sum + byteCount, 0))
   return (
     <section aria-labelledby={heading} className={style.panel}>
-      <h2 id={heading} className={style.title}>{panel.title}</h2>
+      <h2 id={heading}>{panel.title}</h2>
       <p className={style.soft}>{panel.explain}</p>
       <div className={style.buttons}>
         <Button onPress={() => verify.mutate({ surveyId })} isPending={isVerifying}>{verify.data === undefined ? panel.verify : panel.again}</Button>

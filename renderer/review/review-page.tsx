@@ -55,11 +55,11 @@ const Review = ({ survey }: { readonly survey: Survey }) => {
         <Findings assessed={assessed} survey={survey} />
         <OpenList open={open} survey={survey} />
         <NotSeenList assessed={assessed} survey={survey} />
+        <ProofPanel key={survey.photographs.length} survey={survey} />
       </div>
       <aside className={style.side}>
         <IssueReport survey={survey} openCount={open.length} />
         <StationTable assessed={assessed} />
-        <ProofPanel key={survey.photographs.length} survey={survey} />
       </aside>
     </div>
   )

@@ -1,0 +1,82 @@
+import { appendFile, readdir, readFile } from 'node:fs/promises'
+import { join } from 'node:path'
+import type { Browser } from 'playwright-core'
+import { afterAll, beforeAll, expect, it } from 'vitest'
+import { en } from '../../shared-logic/words/en'
+import { pictureFromTheCamera } from '../main/desk/proven-yard'
+import { beginSurvey } from './desk-beside'
+import { lookAt, smallTargets } from './look'
+import { addByPicker } from './photographs'
+import { readPdf, pageTexts } from '../main/report/read-pdf'
+import { makeYardFolder, startProgram } from './program'
+import { openBrowser, openWindow } from './window'
+
+const { panel } = en.proof
+const { review } = en.screens.survey
+
+let browser: Browser
+beforeAll(async () => {
+  browser = await openBrowser()
+})
+afterAll(() => browser.close())
+
+it('the surveyor sees that all photographs are as they came in, issues without places or with them, and is told of the one that was changed', async () => {
+  const { folder, yard, remove } = await makeYardFolder()
+  const program = await startProgram(yard)
+  const { page, ask, complaints, close } = await openWindow(browser, program.address)
+  const at = (route: string): Promise<unknown> => page.goto(`${new URL(program.address).origin}/#${route}`)
+  const wrong: string[] = []
+  try {
+    const { settings } = await ask('settings.get', {})
+    await ask('settings.save', { settings: { ...settings, surveyorName: 'Ada Quillfeather' } })
+    // The window asked for the settings when it opened.
+    await page.reload()
+    const { id } = await beginSurvey(ask)
+    await at(`/surveys/${id}`)
+    await addByPicker(page, [{ name: 'hub.jpg', mimeType: 'image/jpeg', buffer: Buffer.from(await pictureFromTheCamera(30)) }, { name: 'strap.jpg', mimeType: 'image/jpeg', buffer: Buffer.from(await pictureFromTheCamera(160)) }])
+    await at(`/surveys/${id}/review`)
+    await page.getByRole('button', { name: panel.verify }).click()
+    await page.getByText('2 photographs, all as they came in.').waitFor()
+    await page.getByText(panel.details).click()
+    await page.getByRole('heading', { name: panel.title }).evaluate((heading) => heading.scrollIntoView())
+    wrong.push(...(await lookAt(page, 'proof')))
+    await page.setViewportSize({ width: 390, height: 844 })
+    await expect.poll(() => smallTargets(page)).toEqual([])
+    await page.setViewportSize({ width: 1280, height: 800 })
+
+    await page.getByRole('button', { name: review.issue, exact: true }).click()
+    const dialog = page.getByRole('alertdialog')
+    const places = dialog.getByRole('switch', { name: review.withPlaces })
+    expect(await places.isChecked()).toBe(false)
+    wrong.push(...(await lookAt(page, 'issue-with-places')))
+    await page.keyboard.press('Tab')
+    await places.focus()
+    await page.keyboard.press('Space')
+    expect(await places.isChecked()).toBe(true)
+    const download = page.waitForEvent('download')
+    await dialog.getByRole('button', { name: review.confirm, exact: true }).click()
+    await page.getByRole('link', { name: en.screens.reportPage.download }).click()
+    await (await download).saveAs(join(folder, 'report.pdf'))
+    const text = (await pageTexts(await readPdf(join(folder, 'report.pdf')))).join(' ').replaceAll(/\s/g, '')
+    const { end } = await ask('proof.verify', { surveyId: id })
+    expect(text.split('38.70710°N,9.13550°W')).toHaveLength(3)
+    expect(text).toContain(end?.lastSha256)
+
+    const originals = join(yard, 'photographs', 'originals')
+    const [first = ''] = (await readdir(originals, { recursive: true })).filter((name) => name.endsWith('.jpg'))
+    await appendFile(join(originals, first), 'x')
+    expect((await readFile(join(originals, first))).at(-1)).toBe('x'.charCodeAt(0))
+    await at(`/surveys/${id}/review`)
+    await page.getByRole('button', { name: panel.verify }).click()
+    await page.getByText('One thing is not as it was recorded.').waitFor()
+    await page.getByText(/“(hub|strap)\.jpg”: the original was changed\./).waitFor()
+    await page.getByRole('heading', { name: panel.title }).evaluate((heading) => heading.scrollIntoView())
+    wrong.push(...(await lookAt(page, 'proof-of-a-changed-one')))
+    expect(wrong).toEqual([])
+    expect(complaints).toEqual([])
+  } finally {
+    await close()
+    await program.end('SIGTERM')
+    await remove()
+  }
+})
