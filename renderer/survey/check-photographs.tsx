@@ -38,17 +38,7 @@ export const CheckPhotographs = ({ survey, assessed, photographs, picker, onFile
     <section aria-label={said.title} className={style.section}>
       {here.length > 0 && (
         <ul className={style.strip}>
-          {here.map((photograph, index) => {
-            const warned = shortWarnings(words, photograph).join(', ')
-            return (
-              <li key={photograph.id}>
-                <Button kind="quiet" onPress={() => setViewed(photograph.id)} aria-label={[say(said.view, { name: nameOf(photograph, index) }, units), ...(warned === '' ? [] : [warned])].join('. ')}>
-                  <MarkedPicture photograph={photograph} size="small" alt="" className={style.small} />
-                </Button>
-                {warned !== '' && <span className={style.warned} aria-hidden="true">{warned}</span>}
-              </li>
-            )
-          })}
+          {here.map((photograph, index) => <Thumbnail key={photograph.id} photograph={photograph} name={nameOf(photograph, index)} onPress={() => setViewed(photograph.id)} />)}
         </ul>
       )}
       <div className={style.add}>
@@ -64,5 +54,26 @@ export const CheckPhotographs = ({ survey, assessed, photographs, picker, onFile
       </div>
       {viewed !== undefined && here.length > 0 && <PhotographViewer list={here} viewedId={viewed} onView={setViewed} onClose={() => setViewed(undefined)} photographs={photographs} survey={survey} onCamera={onCamera} />}
     </section>
+  )
+}
+
+interface ThumbnailProps {
+  readonly photograph: Photograph
+  readonly name: string
+  readonly onPress: () => void
+}
+
+/** A small picture to open, with what may be wrong with it in a word. */
+const Thumbnail = ({ photograph, name, onPress }: ThumbnailProps) => {
+  const words = useWords()
+  const warned = shortWarnings(words, photograph).join(', ')
+  const called = warned === '' ? name : say(words.screens.photographs.warned, { name, warnings: warned.toLowerCase() }, 'metric')
+  return (
+    <li>
+      <Button kind="quiet" onPress={onPress} aria-label={say(words.screens.survey.photographs.view, { name: called }, 'metric')}>
+        <MarkedPicture photograph={photograph} size="small" alt="" className={style.small} />
+      </Button>
+      {warned !== '' && <span className={style.warned} aria-hidden="true">{warned}</span>}
+    </li>
   )
 }

@@ -23,8 +23,8 @@ const mostShown = 2
 /** All there is to be told of photographs on their way in and just arrived, in one place. */
 export const ArrivalNews = (props: QualityNewsProps) => (
   <div className={style.arrivals}>
-    <PhotographNews photographs={props.photographs} />
     <QualityNews {...props} />
+    <PhotographNews photographs={props.photographs} />
   </div>
 )
 

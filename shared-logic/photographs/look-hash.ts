@@ -49,8 +49,13 @@ const strengths = (cells: Float64Array): number[] =>
       return sum
     }))
 
-export const lookHashOf = (samples: Samples): string => {
+/** A wave of one step of lightness, of 255, is this strong. What has none as strong shows nothing to know it by. */
+const leastStrength = (edge / 2) ** 2
+
+/** Undefined for a picture that shows nothing: a plain wall, the inside of a pocket. */
+export const lookHashOf = (samples: Samples): string | undefined => {
   const found = strengths(shrink(samples))
+  if (Math.max(...found.map(Math.abs)) < leastStrength) return undefined
   const ordered = found.toSorted((a, b) => a - b)
   const median = ((ordered[31] ?? 0) + (ordered[32] ?? 0)) / 2
   const nibbles = Array.from({ length: 16 }, (_, place) => found.slice(place * 4, place * 4 + 4).reduce((bits, strength) => bits * 2 + (strength > median ? 1 : 0), 0))

@@ -7,10 +7,12 @@ import type { Samples } from './samples'
 /** What is measured of a picture when it comes in, from its pixels at 1600 px. */
 export interface Measured {
   readonly quality: Quality
-  readonly lookHash: string
+  /** 64-bit perceptual hash, hex; absent where the picture shows nothing to know it by. */
+  readonly lookHash?: string
 }
 
 export const measurePicture = (samples: Samples): Measured => {
   const widthPx = edgeWidthPx(samples)
-  return { quality: { ...(widthPx !== undefined && { edgeWidthPx: widthPx }), ...exposureOf(samples) }, lookHash: lookHashOf(samples) }
+  const lookHash = lookHashOf(samples)
+  return { quality: { ...(widthPx !== undefined && { edgeWidthPx: widthPx }), ...exposureOf(samples) }, ...(lookHash !== undefined && { lookHash }) }
 }

@@ -20,6 +20,6 @@ export const photographWords = {
   takeAgainOf: 'Take it again: {name}',
   waiting: 'Goes when the new one is in',
   waitingOf: 'Goes when the new one is in: {name}',
-  understood: 'Understood',
-  marked: '{name}. {marks}',
+  understood: 'Noted',
+  warned: '{name} ({warnings})',
 }
