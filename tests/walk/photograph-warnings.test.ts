@@ -1,0 +1,109 @@
+import { readFileSync } from 'node:fs'
+import sharp from 'sharp'
+import type { Browser, Page } from 'playwright-core'
+import { afterAll, beforeAll, expect, it } from 'vitest'
+import { photographAddress } from '../../shared-logic/contract/contract'
+import type { Survey } from '../../shared-logic/survey/records'
+import { en } from '../../shared-logic/words/en'
+import { likenessToScene } from '../main/photos/scene'
+import { beginSurvey } from './desk-beside'
+import { lookAt, overflowOn, screensFolder, smallTargets } from './look'
+import { addByPicker } from './photographs'
+import type { PictureFile } from './pictures'
+import { makeYardFolder, startProgram, type Program } from './program'
+import { openBrowser, openWindow, type ProgramWindow } from './window'
+
+const said = en.screens.photographs
+const { photographs: viewer } = en.screens.survey
+
+let browser: Browser
+let place: Awaited<ReturnType<typeof makeYardFolder>>
+let program: Program
+let window: ProgramWindow
+let page: Page
+let survey: Survey
+beforeAll(async () => {
+  browser = await openBrowser()
+  place = await makeYardFolder()
+  program = await startProgram(place.yard)
+  window = await openWindow(browser, program.address)
+  page = window.page
+  survey = await beginSurvey(window.ask)
+  await page.goto(`${new URL(program.address).origin}/#/surveys/${survey.id}`)
+  await page.getByRole('article').waitFor()
+})
+afterAll(async () => {
+  await window.close()
+  await browser.close()
+  await program.end('SIGTERM')
+  await place.remove()
+})
+
+const example = (name: string): string => `assets/example/${name}.jpg`
+/** As a camera of 12 MP hands it over. */
+const taken = async (name: string, file: string, change: (picture: sharp.Sharp) => sharp.Sharp = (picture) => picture): Promise<PictureFile> => ({
+  name: file, mimeType: 'image/jpeg', buffer: await change(sharp(example(name)).resize({ width: 4000 })).jpeg({ quality: 88 }).toBuffer(),
+})
+const news = () => page.getByRole('status', { name: said.heading })
+const kept = async () => (await window.ask('surveys.get', { surveyId: survey.id })).photographs
+
+it('a photograph taken well gives no word', async () => {
+  expect(await addByPicker(page, [await taken('coupler-latch', 'latch.jpg')])).toBe(viewer.takenOne)
+  expect(await news().innerText()).toBe('')
+})
+
+it('a blurred one is told at once, in reach on every screen, and taken again: the old one goes when the new one is in', async () => {
+  await addByPicker(page, [await taken('bow-eye', 'shaken.jpg', (picture) => picture.blur(12))])
+  await news().getByText(/^Blurred: even its sharpest edges are [\d.]+ px wide/).waitFor()
+  expect(await lookAt(page, 'photograph-warning')).toEqual([])
+  await page.setViewportSize({ width: 390, height: 844 })
+  expect(await smallTargets(page)).toEqual([])
+  expect(await overflowOn(page)).toBe(0)
+  await page.setViewportSize({ width: 1280, height: 800 })
+  const chooser = page.waitForEvent('filechooser')
+  await news().getByRole('button', { name: 'Take it again: shaken.jpg' }).click()
+  await (await chooser).setFiles([await taken('bow-eye', 'steady.jpg')])
+  await page.getByText('shaken.jpg removed.').waitFor()
+  await expect.poll(async () => (await kept()).map(({ fileName }) => fileName)).toEqual(['latch.jpg', 'steady.jpg'])
+  await expect.poll(() => news().innerText()).toBe('')
+})
+
+it('what is wrong stays marked on the picture, and is told beside it', async () => {
+  await addByPicker(page, [await taken('strap-cut', 'dark.jpg', (picture) => picture.linear(0.08, 0)), { name: 'small.jpg', mimeType: 'image/jpeg', buffer: await sharp(example('tyre-tread')).resize({ width: 640 }).jpeg().toBuffer() }])
+  await news().getByText(/^Too dark/).waitFor()
+  await news().getByRole('button', { name: said.understood }).click()
+  await expect.poll(() => news().innerText()).toBe('')
+  await page.getByRole('article').getByText(en.screens.photographs.short.tooDark, { exact: true }).scrollIntoViewIfNeeded()
+  await page.screenshot({ path: `${screensFolder}photograph-warned-strip.png` })
+  await page.getByRole('button', { name: /\(small\), view large$/ }).click()
+  const dialog = page.getByRole('dialog')
+  await dialog.getByText(/^Small for this: 640 × 480 px/).waitFor()
+  expect(await lookAt(page, 'photograph-warned-viewer')).toEqual([])
+  await dialog.getByRole('button', { name: viewer.close }).click()
+})
+
+it('a picture that stands at another check already is pointed out there', async () => {
+  await page.keyboard.press('j')
+  await addByPicker(page, [await taken('coupler-latch', 'latch again.jpg', (picture) => picture.resize({ width: 3000 }))])
+  await news().getByText(/^It looks like the one at “/).waitFor()
+  await page.screenshot({ path: `${screensFolder}photograph-alike.png` })
+  expect(await news().getByRole('button', { name: /^Take it again/ }).count()).toBe(0)
+  await news().getByRole('button', { name: said.understood }).click()
+})
+
+it('a HEIC is taken, shown upright in its colours, and kept to the byte', async () => {
+  const bytes = readFileSync('tests/main/photos/fixtures/scene-p3.heic')
+  await addByPicker(page, [{ name: 'IMG_0042.HEIC', mimeType: 'image/heic', buffer: bytes }])
+  const photograph = (await kept()).find(({ fileName }) => fileName === 'IMG_0042.HEIC')
+  expect(photograph).toMatchObject({ format: 'heic', widthPx: 480, heightPx: 320, takenAt: '2026-05-03T09:15:27+02:00' })
+  const read = async (size: 'large' | 'original') => {
+    const answer = await page.request.get(`${new URL(program.address).origin}/${photographAddress(photograph?.sha256 ?? '', size)}`)
+    return { type: answer.headers()['content-type'], body: await answer.body() }
+  }
+  expect((await read('original')).type).toBe('image/heic')
+  expect(Buffer.compare((await read('original')).body, bytes)).toBe(0)
+  expect(await likenessToScene((await read('large')).body)).toBeGreaterThan(32)
+  const shown = page.getByRole('article').locator('img').last()
+  await expect.poll(() => shown.evaluate((image: HTMLImageElement) => [image.naturalWidth, image.naturalHeight])).toEqual([320, 213])
+  expect(window.complaints).toEqual([])
+})
