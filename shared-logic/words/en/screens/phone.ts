@@ -121,7 +121,6 @@ export const phonePanelWords = {
   heardMinutes: 'last heard {minutes} min ago',
   arrivedTitle: 'Arrived',
   arrivedCount: { none: 'no picture yet', one: '1 picture', many: '{count} pictures' },
-  pictureAt: '{name}, {check}',
   noCheck: 'no check',
   lastOf: 'The last {shown} of {count}',
   another: 'Connect another phone',
