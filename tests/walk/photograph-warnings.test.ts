@@ -1,5 +1,5 @@
 import { readFileSync } from 'node:fs'
-import sharp from 'sharp'
+import sharp, { type Sharp } from 'sharp'
 import type { Browser, Page } from 'playwright-core'
 import { afterAll, beforeAll, expect, it } from 'vitest'
 import { photographAddress } from '../../shared-logic/contract/contract'
@@ -41,7 +41,7 @@ afterAll(async () => {
 
 const example = (name: string): string => `assets/example/${name}.jpg`
 /** As a camera of 12 MP hands it over. */
-const taken = async (name: string, file: string, change: (picture: sharp.Sharp) => sharp.Sharp = (picture) => picture): Promise<PictureFile> => ({
+const taken = async (name: string, file: string, change: (picture: Sharp) => Sharp = (picture) => picture): Promise<PictureFile> => ({
   name: file, mimeType: 'image/jpeg', buffer: await change(sharp(example(name)).resize({ width: 4000 })).jpeg({ quality: 88 }).toBuffer(),
 })
 const news = () => page.getByRole('status', { name: said.heading })

@@ -1,4 +1,4 @@
-import { existsSync, readdirSync, rmSync } from 'node:fs'
+import { existsSync, readFileSync, readdirSync, rmSync } from 'node:fs'
 import { join } from 'node:path'
 import { expect, test } from 'vitest'
 import { ask, newFolder, open, picture, placeWith, refusalOf, sha256, startSurvey } from './yard-on-disk'
@@ -114,5 +114,30 @@ test('a hash that no row names is not served', async () => {
   const opened = await open(newFolder())
   expect(await opened.photograph(sha256('nobody'), 'original')).toBeUndefined()
   expect(await opened.photograph('../yard', 'original')).toBeUndefined()
+  await opened.close()
+})
+
+test('what was measured of a photograph is kept with it, and there after a restart', async () => {
+  const folder = newFolder()
+  const opened = await open(folder)
+  const { id: surveyId } = await startSurvey(opened)
+  const { photograph } = await ask(opened, 'photographs.add', { surveyId, ...at, fileName: 'latch.jpg' }, readFileSync('assets/example/coupler-latch.jpg'))
+  expect(photograph.quality).toMatchObject({ edgeWidthPx: expect.any(Number), burntShare: expect.any(Number), blackShare: expect.any(Number), medianLuminance: expect.any(Number) })
+  expect(photograph.lookHash).toMatch(/^[0-9a-f]{16}$/)
+  await opened.close()
+  const again = await open(folder)
+  expect((await ask(again, 'surveys.get', { surveyId })).photographs).toEqual([photograph])
+  await again.close()
+})
+
+test('a HEIC is kept to the byte and served as one; its previews are JPEG', async () => {
+  const opened = await open(newFolder())
+  const { id: surveyId } = await startSurvey(opened)
+  const bytes = readFileSync(new URL('../photos/fixtures/scene-p3.heic', import.meta.url))
+  const { photograph } = await ask(opened, 'photographs.add', { surveyId, ...at, fileName: 'IMG_0042.HEIC' }, bytes)
+  expect(photograph).toMatchObject({ format: 'heic', sha256: sha256(bytes), takenAt: '2026-05-03T09:15:27+02:00', widthPx: 480, heightPx: 320 })
+  const original = await opened.photograph(photograph.sha256, 'original')
+  expect([original?.type, sha256(original?.bytes ?? '')]).toEqual(['image/heic', photograph.sha256])
+  expect((await opened.photograph(photograph.sha256, 'large'))?.type).toBe('image/jpeg')
   await opened.close()
 })
