@@ -9,11 +9,17 @@ const pictureSchema = z.object({
   checkId: z.string(),
   position: z.string(),
   takenAt: z.string(),
+  /** Of the survey two years before. */
+  survey: z.literal('before').optional(),
   /** What the surveyor drew over it. */
   marks: markLayerSchema.optional(),
   truth: z.record(z.string(), z.union([z.number(), z.string(), z.boolean()])),
 })
 type Picture = z.infer<typeof pictureSchema>
 
-/** The pictures of the example, as `assets/example/render` drew them. */
-export const pictures: readonly Picture[] = z.array(pictureSchema).parse(listed)
+/** Every picture of the example, as `assets/example/render` drew them. */
+const all: readonly Picture[] = z.array(pictureSchema).parse(listed)
+
+/** Those of the tandem's survey, and of the one before it. */
+export const pictures = all.filter(({ survey }) => survey === undefined)
+export const picturesBefore = all.filter(({ survey }) => survey === 'before')

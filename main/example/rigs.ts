@@ -17,7 +17,7 @@ export const tandem: Rig = {
     frame: 'galvanized steel', massKg: lbs(1_450), maximumMassKg: lbs(7_000), axleRatingKg: lbs(3_500), lengthM: 8.1, widthM: 2.59, ballToAxleM: 5.6,
     axleCount: 2, suspension: 'leaf springs', hubLubrication: 'oil bath', brakes: 'surge', brakeForm: 'disc', brakedAxleCount: 2,
     coupler: 'class 4', ballDiameterM: 0.0508, tyre: { size: 'ST205/75R14', loadIndex: 105, speedSymbol: 'M', loadRange: 'D', placardPressurePa: psi(65) },
-    spareWheel: true, supports: 'bunks', winch: 'hand, strap', lamps: 'bulbs', plug: '5 flat', jack: true,
+    spareWheel: true, supports: 'bunks', winch: 'hand, strap', lamps: 'bulbs', plug: '5 flat', jack: true, exposure: 'salt water, not rinsed',
   },
   boat: {
     name: 'Example Tern', maker: 'Example Boats', model: 'Bay 22', builtYear: 2019, hullIdentificationNumber: 'XMP01234A919', hull: 'glass fibre', lengthM: 6.7, beamM: 2.5,
@@ -25,6 +25,10 @@ export const tandem: Rig = {
   },
   ...tandemSums,
 }
+
+/** The same two years before: neither weighed nor its brakes tested yet. */
+const { weighings: _weighings, brakeTest: _brakeTest, ...sinceBefore } = tandem
+export const tandemBefore: Rig = sinceBefore
 
 /** One axle, aluminium, no brakes, greased hubs and rollers under a small boat: its survey is under way. */
 export const singleAxle: Rig = {

@@ -1,4 +1,5 @@
 import type { Answer } from '../../shared-logic/survey/answer'
+import { spotsNow } from './tandem-spots'
 
 type Written = Partial<Answer> & Pick<Answer, 'values'>
 
@@ -24,14 +25,10 @@ export const tandemAnswers: Readonly<Record<string, Written>> = {
   'winch.bow-pad @ rig': chosen('worn'),
   'frame.closed-sections @ cross-members': chosen('cannot be reached', 'Boxed in by bunk brackets and the boat.'),
   'frame.corrosion @ cross-members': {
-    values: {
-      spots: [
-        { id: 'rear-1', place: 'rear cross-member, upper face, right of the middle', material: 'galvanized steel', kind: 'red rust', areaM2: 0.0012, faceAreaM2: 0.12, pitDepthM: 0.0003, wallM: 0.0048 },
-        { id: 'rear-2', place: 'rear cross-member, lower edge at the hanger', material: 'galvanized steel', kind: 'red rust', areaM2: 0.0003, faceAreaM2: 0.12 },
-      ],
-    },
+    values: { spots: [...spotsNow['cross-members']] },
     note: 'Where the strap anchor has chafed through the zinc.',
   },
+  'frame.corrosion @ left rail': { values: { spots: [...spotsNow['left rail']] }, note: 'Cold galvanized since, and sound.' },
   'frame.galvanizing @ rig': chosen('heavy white product', 'At the bunk brackets of the left rail, where leaves held water over the winter.'),
   'frame.fasteners @ rig': chosen('surface rust', 'Four bunk bolts, zinc plated, not galvanized.'),
   'bunks.surface @ bunk left': chosen('worn thin', 'Carpet worn over the last 40 cm.'),

@@ -64,5 +64,5 @@ export const tandemInstruments: Readonly<Record<string, string>> = {
   'brakes.actuator-travel': 'Steel rule',
   'brakes.disc-thickness': 'Micrometer',
   'lights.voltage-drop': 'Multimeter',
-  'frame.corrosion': 'Steel rule, depth gauge',
+  'frame.corrosion': 'Photograph with a steel rule, depth gauge, coating gauge',
 }

@@ -38,7 +38,9 @@ const isOfMany = (trail: Trail | undefined): trail is Trail => (trail?.points.le
 export const courseLines = (trail: Trail | undefined, { words, units }: ReportContext): { readonly lines: readonly string[]; readonly cautions: readonly string[] } => {
   if (!isOfMany(trail)) return { lines: [], cautions: [] }
   const { lines, cautions } = sayTrail(words, trail, units)
-  return { lines: lines.map(({ text }) => text), cautions }
+  const texts = lines.map(({ text }) => text)
+  // That it is repaired the grade says already.
+  return { lines: trail.standing === 'healed' ? texts.slice(1, trail.points.length + 1) : texts, cautions }
 }
 
 /** A curve of each measure that two surveys or more have. */

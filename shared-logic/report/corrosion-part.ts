@@ -8,7 +8,7 @@ import type { Spot } from '../survey/spot'
 import { measured, type Quantity } from '../units/quantity'
 import { sayGrade, sayShortGrade } from '../words/corrosion/grade'
 import { sayLife } from '../words/corrosion/life'
-import type { CorrosionLine } from '../words/corrosion/section'
+import type { CorrosionLine, CorrosionSection } from '../words/corrosion/section'
 import { say } from '../words/say'
 import type { ReportContext } from './context'
 import { courseCurves, courseLines, courseOf, type Course } from './corrosion-course'
@@ -86,6 +86,9 @@ const pictureOf = ({ number, grading: { spot } }: NumberedSpot, context: ReportC
   }
 }
 
+/** Its title goes before its first line: among the lines of a spot it begins anew. */
+const titled = ({ title, lines }: CorrosionSection): CorrosionLine[] => lines.map((line, index) => (index === 0 ? { ...line, text: `${title}. ${line.text}` } : line))
+
 const spotPart = (spot: NumberedSpot, { trailTo }: Course, context: ReportContext): SpotPart => {
   const { words, units } = context
   const section = sayGrade(words, spot.grading, units)
@@ -94,7 +97,7 @@ const spotPart = (spot: NumberedSpot, { trailTo }: Course, context: ReportContex
   const curves = courseCurves(trail, context)
   const lived = trail?.life.kind === 'worked out' ? sayLife(words, trail.life, units) : undefined
   const picture = pictureOf(spot, context)
-  const lines: SumsPrintedLine[] = [...section.lines, ...course.lines.map((text): CorrosionLine => ({ text })), ...(lived?.lines ?? [])].map(({ text, verdict }) => ({ text, ...(verdict && { verdict, word: words.verdicts[verdict] }) }))
+  const lines: SumsPrintedLine[] = [...section.lines, ...course.lines.map((text): CorrosionLine => ({ text })), ...(lived === undefined ? [] : titled(lived))].map(({ text, verdict }) => ({ text, ...(verdict && { verdict, word: words.verdicts[verdict] }) }))
   return {
     number: spot.number, heading: say(words.report.corrosion.spotHeading, { number: spot.number, place: section.title }, units), lines,
     sources: [...new Set([...section.sources, ...(lived?.sources ?? [])])], cautions: [...new Set([...section.cautions, ...course.cautions, ...(lived?.cautions ?? [])])], ...(picture && { picture }), ...(curves.length > 0 && { curves }),

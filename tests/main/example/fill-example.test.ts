@@ -6,10 +6,12 @@ import { answerCall } from '../../../main/desk/answer-call'
 import { openDesk, type OpenedDesk } from '../../../main/desk/open'
 import { fillExample } from '../../../main/example/fill-example'
 import { pictures } from '../../../main/example/pictures'
+import { tandem } from '../../../main/example/rigs'
 import { singleAxleStopsBefore, tandemScript } from '../../../main/example/scripts'
 import { catalogue } from '../../../shared-logic/checks/catalogue'
 import type { Desk, ProcedureName } from '../../../shared-logic/contract/contract'
 import type { Reply } from '../../../shared-logic/contract/reply'
+import { trailsOf } from '../../../shared-logic/corrosion/trails'
 import { askedChecks } from '../../../shared-logic/survey/assess'
 import type { Settings } from '../../../shared-logic/survey/settings'
 
@@ -40,7 +42,7 @@ describe('the example yard', () => {
 
   test('holds the finished survey whole, with every picture at its place', async () => {
     const { surveys } = await opened.desk['surveys.list']({ offset: 0, limit: 50 })
-    const issued = surveys.find((row) => row.status === 'issued')
+    const issued = surveys.find((row) => row.surveyDate === tandemScript.surveyDate)
     if (!issued) throw new Error('no issued survey')
     const survey = await opened.desk['surveys.get']({ surveyId: issued.id })
     expect(survey.answers).toHaveLength(askedChecks(catalogue, tandemScript).length)
@@ -60,11 +62,24 @@ describe('the example yard', () => {
     expect(survey.answers.length).toBeGreaterThan(20)
   })
 
-  test('has a report whose file is a PDF', async () => {
+  test('has two reports whose files are PDFs', async () => {
     const { reports } = await opened.desk['reports.list']({ offset: 0, limit: 50 })
-    expect(reports).toHaveLength(1)
-    const pdf = await opened.reportPdf(reports[0]?.id ?? '')
-    expect(Buffer.from(pdf?.bytes ?? []).subarray(0, 5).toString('latin1')).toBe('%PDF-')
+    expect(reports).toHaveLength(2)
+    for (const { id } of reports) {
+      const pdf = await opened.reportPdf(id)
+      expect(Buffer.from(pdf?.bytes ?? []).subarray(0, 5).toString('latin1')).toBe('%PDF-')
+    }
+  })
+
+  test('shows rust that was measured twice and has grown, one that was repaired, one that is new, and the zinc’s own rate', async () => {
+    const { rigs } = await opened.desk['rigs.list']({ offset: 0, limit: 50 })
+    const { rig, surveys } = await opened.desk['corrosion.history']({ rigId: rigs.find((row) => row.rig.name === tandem.name)?.id ?? '' })
+    const trails = trailsOf(surveys, { trailer: rig.trailer })
+    expect(trails.map(({ standing }) => standing).toSorted()).toEqual(['grown', 'healed', 'new'])
+    const grown = trails.find(({ standing }) => standing === 'grown')
+    expect(grown?.points.map(({ spot }) => spot.measurement?.outline.by)).toEqual(['polygon', 'polygon'])
+    expect(grown?.forecast.kind).toBe('date')
+    expect(grown?.life).toMatchObject({ kind: 'worked out', believed: 'measured rate' })
   })
 
   test('is not laid over a yard that holds something', async () => {

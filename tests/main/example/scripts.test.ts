@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest'
-import { singleAxleScript, singleAxleStopsBefore, tandemScript } from '../../../main/example/scripts'
+import { singleAxleScript, singleAxleStopsBefore, tandemBeforeScript, tandemScript } from '../../../main/example/scripts'
 import { inventedMark, painted, singleAxle, tandem } from '../../../main/example/rigs'
 import { answerAt, type Script } from '../../../main/example/walk'
 import { catalogue } from '../../../shared-logic/checks/catalogue'
@@ -17,7 +17,7 @@ const walked = (script: Script, stopBefore?: string) => {
   return asked.slice(0, end === -1 ? undefined : end)
 }
 
-const cases = [['the tandem', tandemScript, undefined], ['the single axle', singleAxleNow, singleAxleStopsBefore]] as const
+const cases = [['the tandem', tandemScript, undefined], ['the tandem two years before', tandemBeforeScript, undefined], ['the single axle', singleAxleNow, singleAxleStopsBefore]] as const
 
 describe.each(cases)('the survey of %s', (_, script, stopBefore) => {
   test('names only checks and places that are asked of its rig', () => {

@@ -99,8 +99,15 @@ describe('the corroded spots in a report', () => {
       const part = partOf(earlier())
       expect(textOf(part)).toContain('Grown since 20 November 2024.')
       expect(textOf(part)).toMatch(/is reached (?:between|after) \d/)
+      expect(textOf(part)).toContain('Life left in the zinc. Lowest reading 2.4 mil.')
       expect(textOf(part)).toContain('The measured rate is believed')
       expect(part?.spots[0]?.curves?.map(({ caption }) => caption.split('.')[0])).toEqual(['Area over the surveys', 'Coating over the surveys'])
+    })
+
+    it('say once that they are repaired, and how they were', () => {
+      const repaired = sampleReport({}, { survey: survey([{ ...zinc, state: 'repaired' }]), corrosion: [earlier()] }).corrosion?.spots[0]?.lines.map(({ text }) => text) ?? []
+      expect(repaired.filter((text) => /repaired/i.test(text))).toEqual(['Repaired, and sound.', '24 November 2026: repaired.'])
+      expect(repaired.join(' ')).toContain('20 November 2024: ')
     })
 
     it('name what was noted before and not looked at again', () => {
