@@ -62,14 +62,13 @@ export const MarkingBench = ({ picture, history, onHistory }: MarkingBenchProps)
         {isMissing ? <p role="alert" className={layout.refused}>{pictureBoard.notShown}</p> : (
           <MarkingStage
             picture={picture} sketch={sketch} tool={tool} chosen={chosen} writing={writing} onTool={take} onChoose={setWanted} onPut={change}
-            onWrite={(at) => setWriting({ at, text: '' })} onNoImage={() => setMissing(true)}
+            onWrite={(at) => setWriting({ at, text: '' })} history={<HistoryButtons history={history} onHistory={onHistory} />} onNoImage={() => setMissing(true)}
           />
         )}
       </div>
       <div className={layout.panel}>
         <ToolChoice tool={tool} onTool={take} />
         <p>{said.tell[tool]}</p>
-        <HistoryButtons history={history} onHistory={onHistory} />
         {writing && <NewWords key={writing.at.join()} text={writing.text} onType={(text) => setWriting({ ...writing, text })} onDone={putWords} onGiveUp={stopWriting} />}
         {mark !== undefined && chosen !== undefined && chosen !== 'known' && (
           <section aria-label={said.chosen} className={style.part}>

@@ -1,4 +1,4 @@
-import { useMemo, useRef, useState, type KeyboardEvent } from 'react'
+import { useMemo, useRef, useState, type KeyboardEvent, type ReactNode } from 'react'
 import { knownLines } from '../../shared-logic/marking/mark-lines'
 import { pxPerPoint } from '../../shared-logic/marking/mark-sizes'
 import { platesOf } from '../../shared-logic/marking/marks-drawing'
@@ -53,6 +53,8 @@ interface MarkingStageProps {
   readonly onPut: (sketch: Sketch, gesture?: string) => void
   /** Words are to stand there. */
   readonly onWrite: (at: PixelPoint) => void
+  /** What takes back and does again, near the hand. */
+  readonly history: ReactNode
   readonly onNoImage: () => void
 }
 
@@ -67,7 +69,7 @@ const withWriting = (sketch: Sketch, writing: Writing | undefined): Sketch => {
 }
 
 /** The photograph with its marks: drawn, chosen, moved and taken away by pointer, finger and keys. */
-export const MarkingStage = ({ picture, sketch, tool, chosen, writing, onTool, onChoose, onPut, onWrite, onNoImage }: MarkingStageProps) => {
+export const MarkingStage = ({ picture, sketch, tool, chosen, writing, onTool, onChoose, onPut, onWrite, history, onNoImage }: MarkingStageProps) => {
   const { src, size, quarterTurns } = picture
   const reader = useReader()
   const { marking: said, pictureBoard } = reader.words.screens
@@ -155,6 +157,7 @@ export const MarkingStage = ({ picture, sketch, tool, chosen, writing, onTool, o
       <output className="visually-hidden">{crosshair.news}</output>
       <div className={bench.under}>
         <Button onPress={crosshair.act}>{said.press[tool]}</Button>
+        {history}
         <span className={bench.gap} />
         <ZoomButtons viewed={viewed} />
       </div>
