@@ -89,13 +89,15 @@ export const ContactSheet = ({ survey, intake }: ContactSheetProps) => {
         {isFrozen && <p className={style.frozen}>{said.frozen}</p>}
         <SheetTools wish={wish} onWish={setWish} stations={stationsShown(sheet.photographs)} isFrozen={isFrozen} />
         <output className={style.counted}>{counted}</output>
-        <PhotographNews photographs={intake} />
-        <RefusalNotice error={acts.problem} />
         {!isFrozen && (
-          <ActBar
-            chosenCount={chosen.photographs.length} isAllChosen={chosen.photographs.length === shown.length} isAnyPrinted={isAnyPrinted(chosen.photographs)} can={canDo(chosen.photographs)}
-            onAct={(act) => { keepFocus(); perform(act, chosen.photographs) }} onChooseAll={() => chosen.choose(new Set(shown.map(({ id }) => id)))} onChooseNone={() => { keepFocus(); chosen.choose(new Set()) }} onKeys={() => showKeys(true)}
-          />
+          <div className={style.stuck}>
+            <div className={style.batch}><PhotographNews photographs={intake} /></div>
+            <RefusalNotice error={acts.problem} />
+            <ActBar
+              chosenCount={chosen.photographs.length} isAllChosen={chosen.photographs.length === shown.length} isAnyPrinted={isAnyPrinted(chosen.photographs)} can={canDo(chosen.photographs)}
+              onAct={(act) => { keepFocus(); perform(act, chosen.photographs) }} onChooseAll={() => chosen.choose(new Set(shown.map(({ id }) => id)))} onChooseNone={() => { keepFocus(); chosen.choose(new Set()) }} onKeys={() => showKeys(true)}
+            />
+          </div>
         )}
         <PictureGrid
           shown={shown} sort={wish.sort} surveyDate={survey.surveyDate} isFrozen={isFrozen} chosen={chosen.ids} onChoose={chosen.choose} writing={opened.writing}

@@ -2,7 +2,7 @@ import { GridLayout, Size, type DropTarget, type GridLayoutOptions } from 'react
 import type { SheetPhotograph } from './sheet-photograph'
 
 /** Sizes in px. Every cell is as high as every other, so that none is ever measured while the sheet scrolls. */
-export const cellHeightPx = 264
+export const cellHeightPx = 272
 export const gapPx = 8
 
 export const layoutOptions: GridLayoutOptions = {

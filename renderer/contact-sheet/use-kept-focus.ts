@@ -3,6 +3,9 @@ import { useEffect, useRef, type RefObject } from 'react'
 /** The list is drawn a little later than the sheet around it: so many frames are waited for what had the focus to go. */
 const frames = 20
 
+/** Nowhere, or at a button that means nothing any more. */
+const isLost = (): boolean => document.activeElement === null || document.activeElement === document.body || document.activeElement.matches(':disabled')
+
 /** After an act, what had the focus may be gone: the photograph of that id takes it up, or else the one that had it last. Nothing happens while the focus is kept. */
 export const useKeptFocus = (board: RefObject<HTMLElement | null>): ((id?: string) => void) => {
   const waiting = useRef<number>(undefined)
@@ -10,7 +13,7 @@ export const useKeptFocus = (board: RefObject<HTMLElement | null>): ((id?: strin
   return (id) => {
     if (waiting.current !== undefined) cancelAnimationFrame(waiting.current)
     const look = (left: number): void => {
-      if (document.activeElement !== document.body) {
+      if (!isLost()) {
         if (left > 0) waiting.current = requestAnimationFrame(() => look(left - 1))
         return
       }
