@@ -1,11 +1,9 @@
+import { knownLengthRangeM as range } from '../../shared-logic/measuring/measurement'
 import { formatQuantity } from '../../shared-logic/units/convert'
 import { say } from '../../shared-logic/words/say'
 import { QuantityField } from '../parts/quantity-field'
 import { useUnits } from '../parts/use-settings'
 import { useWords } from '../parts/use-words'
-
-/** Bounds of a known length, m: the measurement's own. */
-const range = { least: 0.001, most: 20 }
 
 interface KnownLengthFieldProps {
   readonly label: string
