@@ -73,6 +73,8 @@ describe('the contact sheet', { timeout: 30_000 }, () => {
     const checks = within(screen.getByRole('listbox', { name: 'Checks' }))
     await userEvent.click(checks.getByRole('option', { name: /^Oil level, right rear/ }))
     await waitFor(() => expect(kept()[0]).toMatchObject({ checkId: level, position: 'axle 2 right' }))
+    expect(screen.queryByText('1 chosen')).toBeNull()
+    await userEvent.click(await row('IMG_1'))
     await userEvent.click(checks.getByRole('option', { name: /^No check/ }))
     await waitFor(() => expect(kept()[0]?.checkId).toBeUndefined())
     expect(await screen.findByText('IMG_1.jpg belongs to no check now.')).toBeDefined()
