@@ -6,11 +6,15 @@ import { useWords } from '../parts/use-words'
 import { PhotographNews } from './photograph-news'
 import style from './quality-news.module.css'
 import { TakeAgain } from './take-again'
-import { useFreshConcerns, type Concern } from './use-fresh-concerns'
+import { useFocusKept } from './use-focus-kept'
+import { useFreshConcerns, type Concern, type FreshConcerns } from './use-fresh-concerns'
 import type { Photographs } from './use-photographs'
 
-interface QualityNewsProps {
+interface ArrivalNewsProps extends TakesAgain {
   readonly survey: Survey
+}
+
+interface TakesAgain {
   readonly photographs: Photographs
   readonly onCamera: (photograph: Photograph) => void
   /** Not where its check is no longer asked. */
@@ -21,17 +25,20 @@ interface QualityNewsProps {
 const mostShown = 2
 
 /** All there is to be told of photographs on their way in and just arrived, in one place. */
-export const ArrivalNews = (props: QualityNewsProps) => (
-  <div className={style.arrivals}>
-    <QualityNews {...props} />
-    <PhotographNews photographs={props.photographs} />
-  </div>
-)
+export const ArrivalNews = ({ survey, ...take }: ArrivalNewsProps) => {
+  const fresh = useFreshConcerns(survey)
+  const kept = useFocusKept()
+  return (
+    <div className={style.arrivals} {...kept}>
+      <QualityNews fresh={fresh} {...take} />
+      <PhotographNews photographs={take.photographs} />
+    </div>
+  )
+}
 
 /** What may be wrong with photographs just taken in, said while the surveyor still stands there. They are kept either way. */
-const QualityNews = ({ survey, ...take }: QualityNewsProps) => {
+const QualityNews = ({ fresh: { concerns, understood }, ...take }: TakesAgain & { readonly fresh: FreshConcerns }) => {
   const said = useWords().screens.photographs
-  const { concerns, understood } = useFreshConcerns(survey)
   const left = concerns.length - mostShown
   return (
     <output className={style.news} aria-label={said.heading} data-quiet={concerns.length === 0}>
@@ -50,7 +57,7 @@ const QualityNews = ({ survey, ...take }: QualityNewsProps) => {
   )
 }
 
-interface ConcernLineProps extends Omit<QualityNewsProps, 'survey'> {
+interface ConcernLineProps extends TakesAgain {
   readonly concern: Concern
 }
 

@@ -13,11 +13,16 @@ export interface Concern {
   readonly alike: readonly string[]
 }
 
+export interface FreshConcerns {
+  readonly concerns: readonly Concern[]
+  readonly understood: () => void
+}
+
 /**
  * What is to be said of photographs that have come in since, from whichever door, until it is read. One of a series at
  * one check is no concern for looking like the others of it.
  */
-export const useFreshConcerns = (survey: Survey): { readonly concerns: readonly Concern[]; readonly understood: () => void } => {
+export const useFreshConcerns = (survey: Survey): FreshConcerns => {
   const words = useWords()
   const [read, setRead] = useState<ReadonlySet<string>>(() => new Set(survey.photographs.map(({ id }) => id)))
   const concerns = useMemo(() => {

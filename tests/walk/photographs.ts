@@ -11,7 +11,8 @@ export const photographsShown = (page: Page): Promise<number> => shown(page).cou
 
 /** Waits until a batch is in, reads what is said of it, and puts the line away where it asks for that. */
 const readNews = async (page: Page): Promise<string> => {
-  const news = page.getByRole('status').filter({ hasText: /\S/, visible: true }).filter({ has: page.locator('p, li') }).last()
+  // What may be wrong with a picture has a name of its own, and stands until it is read.
+  const news = page.locator('output:not([aria-label])').filter({ hasText: /\S/, visible: true }).filter({ has: page.locator('p, li') }).last()
   await news.waitFor()
   const text = await news.innerText()
   const dismiss = page.getByRole('button', { name: photographs.dismiss, exact: true })

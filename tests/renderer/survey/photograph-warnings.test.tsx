@@ -79,6 +79,17 @@ describe('what may be wrong with a photograph', { timeout: 30_000 }, () => {
     expect(await within(await screen.findByRole('dialog')).findByText(/^Blurred:/)).toBeDefined()
   })
 
+  it('keeps the focus where it was when its button goes with it', async () => {
+    const { add } = walkWith({ 'hub.jpg': blurred })
+    await add('hub.jpg')
+    const button = await within(news()).findByRole('button', { name: 'Noted' })
+    button.focus()
+    await userEvent.keyboard('{Enter}')
+    await waitFor(() => expect(news().textContent).toBe(''))
+    expect(document.activeElement).not.toBe(document.body)
+    expect(document.activeElement?.contains(news())).toBe(true)
+  })
+
   it('of many the last two are shown, and how many more there are', async () => {
     const names = ['a.jpg', 'b.jpg', 'c.jpg', 'd.jpg']
     const { add } = walkWith(Object.fromEntries(names.map((name) => [name, blurred])))
