@@ -67,7 +67,7 @@ const Station = ({ walk }: { readonly walk: Walk }) => {
       <header className={style.head}>
         <h2 id="station" className={style.title}>{say(said.stationHeading, { number: walk.stop.number, station: words.stations[walk.stop.station] }, units)}</h2>
         <SavedState walk={walk} />
-        <LinkButton to={`/surveys/${walk.survey.id}/photographs`} kind="quiet">{words.screens.contactSheet.link}</LinkButton>
+        <span className={style.sheetLink}><LinkButton to={`/surveys/${walk.survey.id}/photographs`} kind="quiet">{words.screens.contactSheet.link}</LinkButton></span>
         <span className={style.drawingButton}><Button kind="quiet" onPress={() => setShown('drawing')}>{said.showDrawing}</Button></span>
         <span className={style.keysButton}><Button kind="quiet" onPress={() => setShown('keys')} aria-keyshortcuts="?">{keyWords.open}</Button></span>
       </header>
