@@ -15,6 +15,7 @@ import { useView, type ViewControl } from '../picture-board/use-view'
 import { isNearPicture, toFrame, toPicture } from '../picture-board/view'
 import { ZoomButtons } from '../picture-board/zoom-buttons'
 import { mostPoints, mostStrokes, placeFor, withPointAdded, type Board, type PointList } from './board'
+import layout from './measuring.module.css'
 import { Overlay } from './overlay'
 import { usePoints, type Points } from './use-points'
 import { useStroke, type BrushTip } from './use-stroke'
@@ -112,8 +113,7 @@ const Tools = ({ viewed, isPainting, isFull, onUse, history }: { readonly viewed
     <div className={bench.under}>
       <Button isDisabled={isFull} onPress={onUse}>{isPainting ? said.dab : said.addPoint}</Button>
       {history}
-      <span className={bench.gap} />
-      <ZoomButtons viewed={viewed} />
+      <div className={layout.zoom}><ZoomButtons viewed={viewed} /></div>
     </div>
   )
 }

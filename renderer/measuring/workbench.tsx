@@ -1,6 +1,7 @@
 import { useCallback, useEffect, useMemo, useState, type ReactNode } from 'react'
 import type { MeasuredArea, Measurement } from '../../shared-logic/measuring/measurement'
 import type { PictureSize } from '../../shared-logic/measuring/picture-size'
+import { isKnownLength } from '../../shared-logic/measuring/scale'
 import { useWords } from '../parts/use-words'
 import layout from '../picture-board/bench.module.css'
 import { HistoryButtons } from '../picture-board/history-buttons'
@@ -39,9 +40,11 @@ const toolFor = (step: Step, board: Board, tip: BrushTip): Tool => {
   return board.outlineBy === 'polygon' ? { puts: 'polygon' } : { paints: board.outlineBy, tip }
 }
 
+const isTyped = (lengthM: number | undefined): boolean => lengthM !== undefined && isKnownLength(lengthM)
+
 const isDone = (step: Step, { scaleBy, outlineBy, points, strokes, lengthM, widthM, heightM }: Board): boolean => {
   if (step === 'face') return points.face.length > 2
-  if (step === 'scale') return scaleBy === 'length' ? points.length.length === 2 && lengthM !== undefined : points.corners.length === 4 && widthM !== undefined && heightM !== undefined
+  if (step === 'scale') return scaleBy === 'length' ? points.length.length === 2 && isTyped(lengthM) : points.corners.length === 4 && isTyped(widthM) && isTyped(heightM)
   return outlineBy === 'finder' || (outlineBy === 'polygon' ? points.polygon.length > 2 : strokes.brush.length > 0)
 }
 

@@ -34,7 +34,7 @@ const checkCorners = ([a, b, c, d]: Corners, step: number): void => {
 }
 
 /** What a person typed has been through no schema yet. */
-const isKnownLength = (lengthM: number): boolean => lengthM >= knownLengthRangeM.least && lengthM <= knownLengthRangeM.most
+export const isKnownLength = (lengthM: number): boolean => lengthM >= knownLengthRangeM.least && lengthM <= knownLengthRangeM.most
 
 /** Refuses (`measure.…`, field 'scale') what gives no scale: points off the picture, no length or too little, a length that none can be, four corners that no rectangle can show. */
 export const checkScale = (scale: Scale, picture: PictureSize): void => {
