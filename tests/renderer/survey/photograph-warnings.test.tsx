@@ -115,6 +115,21 @@ describe('taking it again', { timeout: 30_000 }, () => {
     await waitFor(() => expect(news().textContent).toBe(''))
   })
 
+  it('of one that the camera took opens the camera at its check; the old one waits for the next', async () => {
+    const { add, removed } = walkWith({ 'hub.jpg': { ...blurred, source: 'camera' } })
+    await add('hub.jpg')
+    await within(news()).findByRole('button', { name: 'Take it again: hub.jpg' })
+    await userEvent.keyboard('j')
+    await waitFor(async () => expect((await screen.findByRole('heading', { level: 3 })).textContent).toMatch(/right front/))
+    await userEvent.click(within(news()).getByRole('button', { name: 'Take it again: hub.jpg' }))
+    const camera = await screen.findByRole('dialog', { name: 'Camera: Oil level, left front' })
+    await userEvent.click(within(camera).getByRole('button', { name: 'Done' }))
+    await waitFor(() => expect(screen.queryByRole('dialog')).toBeNull())
+    expect((await screen.findByRole('heading', { level: 3 })).textContent).toMatch(/left front/)
+    expect(within(news()).getByRole('button', { name: 'Goes when the new one is in: hub.jpg' })).toBeDefined()
+    expect(removed).toEqual([])
+  })
+
   it('leaves everything as it is when no file is chosen', async () => {
     const { add, removed } = walkWith({ 'hub.jpg': blurred })
     await add('hub.jpg')
