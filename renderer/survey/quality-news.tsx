@@ -1,5 +1,6 @@
 import type { Photograph, Survey } from '../../shared-logic/survey/records'
 import { say } from '../../shared-logic/words/say'
+import { sayAlike, sayWarnings } from '../../shared-logic/words/say-photograph'
 import { MarkedPicture } from '../marking/marked-picture'
 import { Button } from '../parts/button'
 import { useWords } from '../parts/use-words'
@@ -10,11 +11,8 @@ import { useFocusKept } from './use-focus-kept'
 import { useFreshConcerns, type Concern, type FreshConcerns } from './use-fresh-concerns'
 import type { Photographs } from './use-photographs'
 
-interface ArrivalNewsProps extends TakesAgain {
+interface ArrivalNewsProps {
   readonly survey: Survey
-}
-
-interface TakesAgain {
   readonly photographs: Photographs
   readonly onCamera: (photograph: Photograph) => void
   /** Not where its check is no longer asked. */
@@ -25,19 +23,19 @@ interface TakesAgain {
 const mostShown = 2
 
 /** All there is to be told of photographs on their way in and just arrived, in one place. */
-export const ArrivalNews = ({ survey, ...take }: ArrivalNewsProps) => {
-  const fresh = useFreshConcerns(survey)
+export const ArrivalNews = (props: ArrivalNewsProps) => {
+  const fresh = useFreshConcerns(props.survey)
   const kept = useFocusKept()
   return (
     <div className={style.arrivals} {...kept}>
-      <QualityNews fresh={fresh} {...take} />
-      <PhotographNews photographs={take.photographs} />
+      <QualityNews fresh={fresh} {...props} />
+      <PhotographNews photographs={props.photographs} />
     </div>
   )
 }
 
 /** What may be wrong with photographs just taken in, said while the surveyor still stands there. They are kept either way. */
-const QualityNews = ({ fresh: { concerns, understood }, ...take }: TakesAgain & { readonly fresh: FreshConcerns }) => {
+const QualityNews = ({ fresh: { concerns, understood }, ...props }: ArrivalNewsProps & { readonly fresh: FreshConcerns }) => {
   const said = useWords().screens.photographs
   const left = concerns.length - mostShown
   return (
@@ -45,7 +43,7 @@ const QualityNews = ({ fresh: { concerns, understood }, ...take }: TakesAgain & 
       {concerns.length > 0 && (
         <>
           <ul className={style.list}>
-            {concerns.slice(-mostShown).toReversed().map((concern) => <ConcernLine key={concern.photograph.id} concern={concern} {...take} />)}
+            {concerns.slice(-mostShown).toReversed().map((concern) => <ConcernLine key={concern.photograph.id} concern={concern} {...props} />)}
           </ul>
           <div className={style.foot}>
             <span>{left > 0 && `${say(said.more, { count: left }, 'metric')} `}{said.onlySaid}</span>
@@ -57,20 +55,21 @@ const QualityNews = ({ fresh: { concerns, understood }, ...take }: TakesAgain & 
   )
 }
 
-interface ConcernLineProps extends TakesAgain {
+interface ConcernLineProps extends ArrivalNewsProps {
   readonly concern: Concern
 }
 
-const ConcernLine = ({ concern: { photograph, warnings, alike }, photographs, onCamera, canTakeAgain }: ConcernLineProps) => {
+const ConcernLine = ({ concern: { photograph, isWarned, alike }, survey, photographs, onCamera, canTakeAgain }: ConcernLineProps) => {
+  const words = useWords()
   const name = photograph.caption === '' ? photograph.fileName : photograph.caption
   return (
     <li className={style.line}>
       <MarkedPicture photograph={photograph} size="small" alt="" className={style.small} />
       <div className={style.told}>
         <p className={style.name}>{name}</p>
-        {[...warnings, ...alike].map((sentence) => <p key={sentence}>{sentence}</p>)}
+        {[...sayWarnings(words, photograph), ...sayAlike(words, photograph, alike, survey)].map((sentence) => <p key={sentence}>{sentence}</p>)}
       </div>
-      {warnings.length > 0 && canTakeAgain(photograph) && <TakeAgain photograph={photograph} name={name} photographs={photographs} onCamera={onCamera} />}
+      {isWarned && canTakeAgain(photograph) && <TakeAgain photograph={photograph} name={name} photographs={photographs} onCamera={onCamera} />}
     </li>
   )
 }
