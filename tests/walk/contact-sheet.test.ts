@@ -135,6 +135,18 @@ it('sixty-four photographs are sorted, found, given to their checks by keyboard 
     await (await bringIntoSight(page, 'Oil level, left')).click()
     await expect.poll(atLevel).toEqual([nth(3)])
 
+    // Dragged by keyboard: the handle, Enter, on to the checks, down to the first, Enter
+    await cell(page, nth(5)).focus()
+    await page.keyboard.press('Tab')
+    await page.keyboard.press('Enter')
+    await page.keyboard.press('Tab')
+    await expect.poll(() => page.evaluate(() => document.activeElement?.closest('[role=listbox]')?.getAttribute('aria-label'))).toBe(said.checks)
+    await page.keyboard.press('ArrowDown')
+    await page.keyboard.press('Enter')
+    await expect.poll(async () => byName(await photographs(), nth(5)).checkId).toBeDefined()
+    await page.getByRole('button', { name: said.undo, exact: true }).click()
+    await expect.poll(async () => byName(await photographs(), nth(5)).checkId).toBeUndefined()
+
     // Turned, captioned in its place, left out
     await cell(page, nth(0)).click()
     await page.getByRole('button', { name: said.acts.turnRight }).click()

@@ -1,6 +1,6 @@
 import { createHash } from 'node:crypto'
 import { readFileSync } from 'node:fs'
-import type { Browser, Page } from 'playwright-core'
+import type { Browser, Locator, Page } from 'playwright-core'
 import { afterAll, beforeAll, beforeEach, expect, it } from 'vitest'
 import { framePx } from '../../renderer/picture-board/view'
 import type { MarkLayer } from '../../shared-logic/marking/marks'
@@ -65,6 +65,15 @@ const drag = async (points: readonly PixelPoint[], turned = size): Promise<void>
   await page.mouse.down()
   for (const point of rest) await page.mouse.move(...(await onScreen(point, turned)), { steps: 4 })
   await page.mouse.up()
+}
+/** What is typed now goes into this field, and is seen there. */
+const standsReady = async (field: Locator): Promise<void> => {
+  await expect.poll(() => field.evaluate((element) => document.activeElement === element)).toBe(true)
+  await expect.poll(async () => {
+    const box = await field.boundingBox()
+    const foot = await board().getByRole('button', { name: said.keep, exact: true }).boundingBox()
+    return box !== null && foot !== null && box.y >= 0 && box.y + box.height <= foot.y
+  }).toBe(true)
 }
 /** Each point within so many px of where it was meant. */
 const expectNear = (found: readonly PixelPoint[], meant: readonly PixelPoint[], px: number): void => {
@@ -264,7 +273,9 @@ it('is drawn by touch on a telephone: dragged, tapped, pinched closer without lo
     await tap([1400, 900])
     await tapTool('text')
     await tap([800, 150])
-    await board().getByRole('textbox', { name: said.words.label, exact: true }).fill('wet glove')
+    // The field has the focus and is in sight, though it stands below the picture.
+    await standsReady(board().getByRole('textbox', { name: said.words.label, exact: true }))
+    await page.keyboard.type('wet glove')
     await board().getByRole('button', { name: said.words.put, exact: true }).tap()
     // An end of the box is dragged; under the finger it shows larger.
     await tapTool('move')
@@ -272,6 +283,11 @@ it('is drawn by touch on a telephone: dragged, tapped, pinched closer without lo
     const letGo = await fingers.hold(await places([[1400, 900], [1300, 1000]]))
     await page.screenshot({ path: `${screensFolder}marking-phone-magnifier.png` })
     await letGo()
+    await tapTool('known')
+    await tap([300, 1100])
+    await tap([1200, 1100])
+    await standsReady(board().getByRole('textbox', { name: said.known.length, exact: true }))
+    await page.keyboard.type('100 mm')
     expect(await overflowOn(page)).toBeLessThanOrEqual(0)
     expect(await smallTargets(page)).toEqual([])
     await press(said.keep)

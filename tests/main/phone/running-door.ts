@@ -28,7 +28,7 @@ export interface Door {
   readonly origin: string
   readonly port: number
   readonly secret: string
-  readonly ask: (path: string, init?: RequestInit & { readonly headers?: Record<string, string> }) => Promise<Response>
+  readonly ask: (path: string, init?: Omit<RequestInit, 'headers'> & { readonly headers?: Record<string, string> }) => Promise<Response>
   readonly pair: (secret: string, headers?: Record<string, string>) => Promise<Response>
   /** Pairs and answers the cookie. */
   readonly enter: () => Promise<string>
@@ -42,7 +42,7 @@ const speakTo = (state: PhoneState): Door => {
   const { origin, port } = new URL(state.address)
   const secret = new URL(state.pairingAddress ?? state.address).hash.slice(1)
   // A line of its own each time: the next door stands at the same address, and a line kept from the last would be dead.
-  const ask: Door['ask'] = (path, init = {}) => fetch(`${origin}/${path}`, { redirect: 'manual', ...init, headers: { connection: 'close', ...init.headers } })
+  const ask: Door['ask'] = (path, { headers = {}, ...init } = {}) => fetch(`${origin}/${path}`, { redirect: 'manual', ...init, headers: { connection: 'close', ...headers } })
   const pair: Door['pair'] = (given, headers = {}) => ask('pair', { method: 'POST', headers: { origin, 'content-type': 'application/json', ...headers }, body: JSON.stringify({ secret: given, phoneName: 'A phone' }) })
   return {
     state, origin, secret, ask, pair, port: Number(port),
