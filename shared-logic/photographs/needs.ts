@@ -7,7 +7,7 @@ import { checkOf } from '../checks/catalogue'
 export type PhotographNeed = 'overview' | 'part' | 'fine'
 
 export interface NeedFigures {
-  /** Of the original, px. A full HD picture, 1920 px, is enough for the finest; what a messenger has made small, 1600 px and less, is not. */
+  /** Of the original, px. The finest fill the picture that is looked at and printed, 1600 px; a full HD camera gives that, what a messenger has made small does not. */
   readonly leastLongEdgePx: number
   /** Of the sharpest edges, px of the picture at most 1600 px long: in focus they are under 4, out of focus by 2 px over 3.5. */
   readonly widestEdgePx: number
@@ -18,7 +18,7 @@ export interface NeedFigures {
 export const needFigures: Readonly<Record<PhotographNeed, NeedFigures>> = {
   overview: { leastLongEdgePx: 1000, widestEdgePx: 6, mostBurntShare: 0.45 },
   part: { leastLongEdgePx: 1200, widestEdgePx: 5, mostBurntShare: 0.3 },
-  fine: { leastLongEdgePx: 1800, widestEdgePx: 4.5, mostBurntShare: 0.25 },
+  fine: { leastLongEdgePx: 1600, widestEdgePx: 4.5, mostBurntShare: 0.25 },
 }
 
 /** Plates, stamps, labels, numbers, date codes, scales; cracks, welds, seams, worn threads. */

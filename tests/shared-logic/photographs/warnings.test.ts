@@ -46,9 +46,9 @@ describe('at the edge of each figure', () => {
     expect(keysOf(checkId, {}, { widthPx: 500, heightPx: least - 1 })).toEqual(['tooSmall'])
   })
 
-  test('a plate wants more pixels than the whole rig: 1600 px do for this, not for that', () => {
-    expect(keysOf('papers.rating-plate', {}, { widthPx: 1600, heightPx: 1200 })).toEqual(['tooSmall'])
-    expect(keysOf(overview, {}, { widthPx: 1600, heightPx: 1200 })).toEqual([])
+  test('a plate wants more pixels than the whole rig: 1280 px do for this, not for that', () => {
+    expect(keysOf('papers.rating-plate', {}, { widthPx: 1280, heightPx: 960 })).toEqual(['tooSmall'])
+    expect(keysOf(overview, {}, { widthPx: 1280, heightPx: 960 })).toEqual([])
   })
 
   test('darkness: four stops under a grey card', () => {
