@@ -44,8 +44,9 @@ test('a picture of 32 x 32 has the fingerprint its waves give by definition', ()
   }
 })
 
+const plain = (value: (index: number) => number): Samples => ({ width: 640, height: 480, channels: 3, data: Uint8Array.from({ length: 640 * 480 * 3 }, (_, index) => value(index)) })
+
 test('a picture that shows nothing has none: plain, or plain but for what coding makes of it', () => {
-  const plain = (value: (index: number) => number): Samples => ({ width: 640, height: 480, channels: 3, data: Uint8Array.from({ length: 640 * 480 * 3 }, (_, index) => value(index)) })
   expect(lookHashOf(plain(() => 97))).toBeUndefined()
   const chance = chanceOf(5)
   expect(lookHashOf(plain(() => 96 + chance.below(4)))).toBeUndefined()
