@@ -6,6 +6,7 @@ import { say } from '../../shared-logic/words/say'
 import type { Words } from '../../shared-logic/words/en'
 import style from './field.module.css'
 import { FieldLabel, FieldNotes } from './field-frame'
+import { intoSight } from './into-sight'
 import { useUnits } from './use-settings'
 import { useWords } from './use-words'
 
@@ -23,7 +24,7 @@ interface QuantityFieldProps {
   readonly isRequired?: boolean
   readonly placeholder?: string | undefined
   readonly onSubmit?: () => void
-  /** Takes the focus when it appears. */
+  /** Takes the focus when it appears, and comes into sight. */
   readonly isFocused?: boolean
 }
 
@@ -65,7 +66,7 @@ export const QuantityField = ({ label, quantity, value, onChange, name, hint, er
       onKeyDown={(event) => { if (event.key === 'Enter') { setLeft(true); if (problem === undefined) onSubmit?.() } }}
     >
       <FieldLabel label={label} />
-      <Input className={style.input ?? ''} inputMode="text" placeholder={placeholder} />
+      <Input className={style.input ?? ''} inputMode="text" placeholder={placeholder} {...(isFocused && { ref: intoSight })} />
       <FieldNotes hint={hint} understood={understood} error={shownError} />
     </TextField>
   )

@@ -3,6 +3,7 @@ import { say } from '../../shared-logic/words/say'
 import { classNames } from './class-names'
 import style from './field.module.css'
 import { FieldLabel, FieldNotes } from './field-frame'
+import { intoSight } from './into-sight'
 import { useWords } from './use-words'
 
 interface TextFieldProps {
@@ -21,7 +22,7 @@ interface TextFieldProps {
   readonly autoComplete?: string
   readonly placeholder?: string | undefined
   readonly onBlur?: () => void
-  /** Takes the focus when it appears. */
+  /** Takes the focus when it appears, and comes into sight. */
   readonly isFocused?: boolean
   /** Escape is struck in it; nobody around it hears of that then. */
   readonly onEscape?: () => void
@@ -39,7 +40,7 @@ export const TextField = ({ label, value, onChange, isLong = false, name, hint, 
       {...(onEscape && { onKeyDown: (event) => { if (event.key === 'Escape') onEscape(); else event.continuePropagation() } })}
     >
       <FieldLabel label={label} />
-      {isLong ? <TextArea className={classNames(style.input, style.area)} rows={4} placeholder={placeholder} /> : <Input className={style.input ?? ''} placeholder={placeholder} />}
+      {isLong ? <TextArea className={classNames(style.input, style.area)} rows={4} placeholder={placeholder} /> : <Input className={style.input ?? ''} placeholder={placeholder} {...(isFocused && { ref: intoSight })} />}
       <FieldNotes hint={hint} understood={understood} error={wrong} />
     </AriaTextField>
   )

@@ -31,6 +31,7 @@ export const Handle = ({ label, number, at, onDrag, onGrab, onLetGo, onTap, onSt
   const grab = (event: PointerEvent<HTMLButtonElement>): void => {
     if (event.button !== 0) return
     event.stopPropagation()
+    event.currentTarget.focus({ preventScroll: true })
     event.currentTarget.setPointerCapture?.(event.pointerId)
     from.current = [event.clientX, event.clientY]
     hasMoved.current = false

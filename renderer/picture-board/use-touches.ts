@@ -42,8 +42,6 @@ export const useTouches = ({ zoom, pan }: ViewControl, gestures: FrameGestures) 
   return {
     onPointerDown: (event: PointerEvent<HTMLElement>): void => {
       if (event.button !== draws && event.button !== middleButton) return
-      // After a finger is lifted the browser plays a mouse that would take the focus back from a field that the tap has opened.
-      event.preventDefault()
       event.currentTarget.focus({ preventScroll: true })
       const at = placeIn(event)
       event.currentTarget.setPointerCapture?.(event.pointerId)

@@ -45,9 +45,15 @@ export const useView = (element: RefObject<HTMLElement | null>, size: PictureSiz
       const lines = event.deltaMode === WheelEvent.DOM_DELTA_LINE ? 16 : 1
       change((before) => zoomed(before, Math.exp(-event.deltaY * lines * wheelShare), [event.clientX - box.left, event.clientY - box.top], frame, size))
     }
+    // After a finger a browser plays a mouse: it would take the focus from a field that the tap has opened, and press what has come under the finger.
+    const touch = (event: TouchEvent): void => event.preventDefault()
     // React listens passively; here the page must not scroll along.
     turned.addEventListener('wheel', wheel, { passive: false })
-    return () => turned.removeEventListener('wheel', wheel)
+    turned.addEventListener('touchstart', touch, { passive: false })
+    return () => {
+      turned.removeEventListener('wheel', wheel)
+      turned.removeEventListener('touchstart', touch)
+    }
   }, [element, change, frame, size])
 
   return {

@@ -288,6 +288,8 @@ it('is drawn by touch on a telephone: dragged, tapped, pinched closer without lo
     await tap([1200, 1100])
     await standsReady(board().getByRole('textbox', { name: said.known.length, exact: true }))
     await page.keyboard.type('100 mm')
+    // The finger pressed nothing of what came under it as the field came into sight.
+    await board().getByRole('button', { name: said.tools.names.length, exact: true, pressed: true }).waitFor()
     expect(await overflowOn(page)).toBeLessThanOrEqual(0)
     expect(await smallTargets(page)).toEqual([])
     await press(said.keep)
