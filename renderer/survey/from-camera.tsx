@@ -1,5 +1,6 @@
 import type { Photograph } from '../../shared-logic/survey/records'
 import { say } from '../../shared-logic/words/say'
+import { sayCameraPlace, sayCameraTime } from '../../shared-logic/words/say-camera'
 import { useUnits } from '../parts/use-settings'
 import { useWords } from '../parts/use-words'
 import style from './photographs.module.css'
@@ -10,12 +11,14 @@ interface FromCameraProps {
 
 /** What the file says of itself: shown as the camera's word, not ours. */
 export const FromCamera = ({ photograph }: FromCameraProps) => {
-  const said = useWords().screens.survey.photographs
+  const words = useWords()
+  const said = words.screens.survey.photographs
   const units = useUnits()
-  const { takenAt, latitude, longitude } = photograph
+  const { takenAt } = photograph
+  const place = sayCameraPlace(words, photograph)
   const facts = [
-    takenAt === undefined ? undefined : say(said.takenAt, { time: takenAt }, units),
-    latitude === undefined || longitude === undefined ? undefined : say(said.takenWhere, { latitude: latitude.toFixed(4), longitude: longitude.toFixed(4) }, units),
+    takenAt === undefined ? undefined : say(said.takenAt, { time: sayCameraTime(takenAt) }, units),
+    place === undefined ? undefined : say(said.takenWhere, { place }, units),
   ].filter((fact) => fact !== undefined)
   return (
     <dl className={style.camera}>

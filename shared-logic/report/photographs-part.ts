@@ -1,27 +1,12 @@
 import { marksDrawing } from '../marking/marks-drawing'
 import { sayMarks } from '../marking/say-marks'
-import type { Photograph } from '../survey/records'
 import { wordsOf } from '../words/check-sentences'
 import { namePlace } from '../words/position'
-import { say, sayDate } from '../words/say'
+import { say } from '../words/say'
+import { sayCameraPlace, sayCameraTime } from '../words/say-camera'
 import type { ReportContext } from './context'
 import type { PhotographLine } from './document'
 import type { NumberedPhotograph } from './number-photographs'
-
-/** A camera's time as it is printed: '2026:11:24 10:05:00+02:00' as '24 November 2026, 10:05 +02:00'. What is not understood is printed as it stands. */
-export const sayCameraTime = (written: string): string => {
-  const match = /^(\d{4})[-:](\d{2})[-:](\d{2})[T ](\d{2}:\d{2})(?::\d{2}(?:\.\d+)?)?\s*(Z|[+-]\d{2}:?\d{2})?$/.exec(written.trim())
-  if (match === null || Number(match[2]) < 1 || Number(match[2]) > 12) return written.trim()
-  const offset = match[5] === undefined ? '' : ` ${match[5] === 'Z' ? 'UTC' : match[5]}`
-  return `${sayDate(`${match[1]}-${match[2]}-${match[3]}`)}, ${match[4]}${offset}`
-}
-
-/** 38.7071, -9.1355 as '38.70710° N, 9.13550° W': to about a metre, as cameras write it. */
-const sayPlaceOf = ({ latitude, longitude }: Photograph, { words, units }: ReportContext): string | undefined => {
-  if (latitude === undefined || longitude === undefined) return undefined
-  const { place, north, south, east, west } = words.report.placeFromTheCamera
-  return say(place, { latitude: Math.abs(latitude).toFixed(5), northOrSouth: latitude < 0 ? south : north, longitude: Math.abs(longitude).toFixed(5), eastOrWest: longitude < 0 ? west : east }, units)
-}
 
 const subjectOf = ({ owner }: NumberedPhotograph, { words, place }: ReportContext): string => {
   if (owner === undefined) return ''
@@ -50,7 +35,7 @@ export const photographsPart = (context: ReportContext, withPlaces = false): Pho
     const { photograph, owner, number } = each
     const finding = owner === undefined ? undefined : context.findingNumber(owner.key)
     const subject = subjectOf(each, context)
-    const place = withPlaces ? sayPlaceOf(photograph, context) : undefined
+    const place = withPlaces ? sayCameraPlace(context.words, photograph) : undefined
     const shows = showsOf(subject, photograph.caption.trim())
     return {
       number,

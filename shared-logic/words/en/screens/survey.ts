@@ -216,7 +216,7 @@ export const surveyWords = {
     captionHint: 'What it shows. Printed under it.',
     fromCamera: 'From the camera, not checked',
     takenAt: 'Taken {time}',
-    takenWhere: 'At {latitude}, {longitude}',
+    takenWhere: 'At {place}',
     noCamera: 'The file says nothing of time or place.',
     zoomIn: 'Larger',
     zoomOut: 'Smaller',
