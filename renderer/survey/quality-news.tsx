@@ -19,7 +19,7 @@ interface ArrivalNewsProps {
   readonly canTakeAgain: (photograph: Photograph) => boolean
 }
 
-/** The latest ones are shown; a screen full of warnings is read by nobody. */
+/** The latest ones are shown, those that may be of no use before those that look like others; a screen full of warnings is read by nobody. */
 const mostShown = 2
 
 /** All there is to be told of photographs on their way in and just arrived, in one place. */
@@ -43,7 +43,7 @@ const QualityNews = ({ fresh: { concerns, understood }, ...props }: ArrivalNewsP
       {concerns.length > 0 && (
         <>
           <ul className={style.list}>
-            {concerns.slice(-mostShown).toReversed().map((concern) => <ConcernLine key={concern.photograph.id} concern={concern} {...props} />)}
+            {concerns.toSorted((a, b) => Number(a.isWarned) - Number(b.isWarned)).slice(-mostShown).toReversed().map((concern) => <ConcernLine key={concern.photograph.id} concern={concern} {...props} />)}
           </ul>
           <div className={style.foot}>
             <span>{left > 0 && `${say(said.more, { count: left }, 'metric')} `}{said.onlySaid}</span>

@@ -77,7 +77,7 @@ describe('the contact sheet', { timeout: 30_000 }, () => {
     await userEvent.click(await row('IMG_1'))
     await userEvent.click(checks.getByRole('option', { name: /^No check/ }))
     await waitFor(() => expect(kept()[0]?.checkId).toBeUndefined())
-    expect(await screen.findByText('IMG_1.jpg belongs to no check now.')).toBeDefined()
+    expect(await screen.findByText('“IMG_1.jpg” belongs to no check now.')).toBeDefined()
   })
 
   it('shows the photographs of a check that is pressed while none is chosen', async () => {
@@ -91,7 +91,7 @@ describe('the contact sheet', { timeout: 30_000 }, () => {
     drawSheet(fourPhotographs, { 'photographs.assign': ({ photographIds }) => ({ photographs: fourPhotographs.filter(({ id }) => photographIds.includes(id)) }) })
     await userEvent.click(await row('IMG_1'))
     await userEvent.click(within(screen.getByRole('listbox', { name: 'Checks' })).getByRole('option', { name: /^Oil level, right rear/ }))
-    expect(await screen.findByText('IMG_1.jpg stayed where it is: the same picture is there already.')).toBeDefined()
+    expect(await screen.findByText('“IMG_1.jpg” stayed where it is: the same picture is there already.')).toBeDefined()
     expect(await row('IMG_1.jpg. No check')).toBeDefined()
   })
 

@@ -94,8 +94,25 @@ describe('what may be wrong with a photograph', { timeout: 30_000 }, () => {
     const names = ['a.jpg', 'b.jpg', 'c.jpg', 'd.jpg']
     const { add } = walkWith(Object.fromEntries(names.map((name) => [name, blurred])))
     await add(...names)
-    expect(await within(news()).findByText(/^And 2 more, marked on their pictures\./)).toBeDefined()
+    expect(await within(news()).findByText(/^And 2 more, told where each is opened\./)).toBeDefined()
     expect(within(news()).getAllByRole('listitem')).toHaveLength(2)
+  })
+
+  it('one that may be of no use is shown before those that only look like others, however many come after it', async () => {
+    const look = { ...good, lookHash: '00000000000000ff' }
+    const { add } = walkWith({ 'blurred.jpg': blurred, 'a.jpg': look, 'b.jpg': look, 'c.jpg': look })
+    await add('blurred.jpg', 'a.jpg', 'b.jpg', 'c.jpg')
+    await within(news()).findByText(/^And 1 more/)
+    const [first, second] = within(news()).getAllByRole('listitem')
+    expect(first?.textContent).toMatch(/^blurred\.jpgBlurred:/)
+    expect(second?.textContent).toMatch(/^c\.jpgIt looks like another one here\./)
+  })
+
+  it('beside it, large, the camera’s time and place stand as people read them', async () => {
+    const { add } = walkWith({ 'hub.jpg': { ...good, takenAt: '2026-05-03T09:15:27+02:00', latitude: -38.70712, longitude: 9.1355 } })
+    await add('hub.jpg')
+    await userEvent.click(await screen.findByRole('button', { name: 'Photograph 1, view large' }))
+    expect(await within(await screen.findByRole('dialog')).findByText('Taken 3 May 2026, 09:15 +02:00. At 38.70712° S, 9.13550° E')).toBeDefined()
   })
 })
 

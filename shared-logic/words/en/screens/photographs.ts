@@ -15,7 +15,7 @@ export const photographWords = {
   alikeHere: 'It looks like another one here.',
   heading: 'Look again at these photographs',
   onlySaid: 'Kept either way.',
-  more: 'And {count} more, marked on their pictures.',
+  more: 'And {count} more, told where each is opened.',
   takeAgain: 'Take it again',
   takeAgainOf: 'Take it again: {name}',
   waiting: 'Goes when the new one is in',
