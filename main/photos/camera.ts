@@ -34,10 +34,14 @@ const placeOf = (latitude: number | undefined, longitude: number | undefined): P
   return onEarth && (latitude !== 0 || longitude !== 0) ? { latitude, longitude } : {}
 }
 
+/** In a JPEG the EXIF comes first, 64 kB at most; what follows need not be read through. Source: CIPA DC-008, 4.5.4. */
+const jpegHeadBytes = 262_144
+const isJpeg = (bytes: Uint8Array): boolean => bytes[0] === 0xff && bytes[1] === 0xd8
+
 /** Capture time and place out of the file's EXIF. A file without readable EXIF has none; it is never an error. */
 export const readCamera = (bytes: Uint8Array, now: Date): CameraFacts => {
   try {
-    const { exif, gps } = exifReader.load(Buffer.from(bytes.buffer, bytes.byteOffset, bytes.byteLength), { expanded: true })
+    const { exif, gps } = exifReader.load(Buffer.from(bytes.buffer, bytes.byteOffset, isJpeg(bytes) ? Math.min(jpegHeadBytes, bytes.byteLength) : bytes.byteLength), { expanded: true })
     const takenAt = sayMoment(textOf(exif?.DateTimeOriginal), textOf(exif?.OffsetTimeOriginal), now)
     return { ...(takenAt !== undefined && { takenAt }), ...placeOf(gps?.Latitude, gps?.Longitude) }
   } catch {

@@ -1,4 +1,4 @@
-import { coloursBehind, lightnessAt, type Samples } from './samples'
+import { coloursBehind, mixed, type Samples } from './samples'
 
 /**
  * How wide the sharpest edges of a picture are: the step in lightness across an edge over its steepest slope, px. Grows
@@ -8,8 +8,8 @@ import { coloursBehind, lightnessAt, type Samples } from './samples'
  * distance between the edge's ends; the slope is taken in its stead because noise breaks an edge's ends off first.
  */
 
-/** So many lines are looked along in each direction, and each is smoothed across over five: noise falls, the edge does not widen. */
-const mostLines = 56
+/** So many lines are looked along in each direction, and each is smoothed across over three: noise falls, the edge does not widen. */
+const mostLines = 48
 /** Of 255: what is fainter than this is noise, shade or a coding artefact rather than an edge. */
 const leastStep = 30
 /** Of 255 a px: less is no edge's middle. */
@@ -34,14 +34,12 @@ interface Line {
   readonly length: number
 }
 
-/** Slopes along a line smoothed across by 1 4 6 4 1 sixteenths. */
-const slopesAlong = (samples: Samples, { start, step, aside, length }: Line, slopes: Float32Array): void => {
-  const { data } = samples
-  const [green, blue] = coloursBehind(samples)
-  const at = (place: number): number => lightnessAt(data, place, green, blue)
+/** Slopes along a line smoothed across by 1 2 1 quarters: three lines in one pass, for this is the dearest step. */
+const slopesAlong = ({ data }: Samples, [green, blue]: readonly [number, number], { start, step, aside, length }: Line, slopes: Float32Array): void => {
+  const sum = (at: number): number => (data[at - aside] ?? 0) + (data[at + aside] ?? 0) + 2 * (data[at] ?? 0)
   let before = 0
   for (let index = 0, place = start; index < length; index += 1, place += step) {
-    const here = (at(place - 2 * aside) + at(place + 2 * aside) + 4 * (at(place - aside) + at(place + aside)) + 6 * at(place)) / 16
+    const here = mixed(sum(place), sum(place + green), sum(place + blue)) / 4
     if (index > 0) slopes[index - 1] = here - before
     before = here
   }
@@ -76,8 +74,9 @@ const sharpest = (widths: Uint32Array): number | undefined => {
 const along = (samples: Samples, lines: readonly Line[]): number | undefined => {
   const widths = new Uint32Array(widestPx * perPx)
   const slopes = new Float32Array(Math.max(samples.width, samples.height))
+  const behind = coloursBehind(samples)
   for (const line of lines) {
-    slopesAlong(samples, line, slopes)
+    slopesAlong(samples, behind, line, slopes)
     countEdges(slopes, line.length - 1, widths)
   }
   return sharpest(widths)
@@ -86,7 +85,7 @@ const along = (samples: Samples, lines: readonly Line[]): number | undefined => 
 /** Spread over the picture, with room for the smoothing at both ends. */
 const placesOver = (length: number): number[] => {
   const step = Math.max(2, Math.ceil(length / mostLines))
-  return Array.from({ length: Math.max(0, Math.ceil((length - 4) / step)) }, (_, index) => 2 + index * step)
+  return Array.from({ length: Math.max(0, Math.ceil((length - 2) / step)) }, (_, index) => 1 + index * step)
 }
 
 /**

@@ -9,6 +9,8 @@ export interface Samples {
 /** How far green and blue stand behind red: nowhere in a grey picture. */
 export const coloursBehind = ({ channels }: Samples): readonly [green: number, blue: number] => (channels < 3 ? [0, 0] : [1, 2])
 
-/** Lightness as it is stored, 0 to 255, of the pixel at a place in the data. Source of the shares: ITU-R BT.709, 3.2. */
-export const lightnessAt = (data: Uint8Array, at: number, green: number, blue: number): number =>
-  0.2126 * (data[at] ?? 0) + 0.7152 * (data[at + green] ?? 0) + 0.0722 * (data[at + blue] ?? 0)
+/** Lightness of red, green and blue, all as they are stored. Source of the shares: ITU-R BT.709, 3.2. */
+export const mixed = (red: number, green: number, blue: number): number => 0.2126 * red + 0.7152 * green + 0.0722 * blue
+
+/** Lightness as it is stored, 0 to 255, of the pixel at a place in the data. */
+export const lightnessAt = (data: Uint8Array, at: number, green: number, blue: number): number => mixed(data[at] ?? 0, data[at + green] ?? 0, data[at + blue] ?? 0)
