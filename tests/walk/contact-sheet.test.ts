@@ -165,7 +165,6 @@ it('sixty-four photographs are sorted, found, given to their checks by keyboard 
     for (const name of ['Milky, seen from below', nth(1), nth(2)]) await cell(page, name).click()
     await page.getByRole('button', { name: said.acts.print }).click()
     await expect.poll(async () => (await photographs()).filter(({ isPrinted }) => isPrinted).length).toBe(3)
-    await page.getByRole('button', { name: said.forget }).click()
     wrong.push(...(await lookAt(page, 'contact-sheet-turned')))
 
     // Put in order: by drag within its check, and by Alt and an arrow
