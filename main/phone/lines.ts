@@ -1,12 +1,15 @@
-import type { Server } from 'node:http'
+import type { IncomingMessage, Server, ServerResponse } from 'node:http'
 import type { Socket } from 'node:net'
 
 const mostLines = 64
 /** A phone's browser holds six; another machine that holds many does not keep the phone out. */
 const mostLinesOfOne = 12
 
+/** Ends every line, those too that have not yet said anything. */
+export type CutLines = () => void
+
 /** Bounds a server on a network that others share: headers within 10 s, a body within 10 minutes, and few lines, of one address fewer still. */
-export const boundLines = (server: Server): void => {
+export const boundLines = (server: Server): CutLines => {
   server.headersTimeout = 10_000
   server.requestTimeout = 600_000
   server.keepAliveTimeout = 5_000
@@ -14,6 +17,7 @@ export const boundLines = (server: Server): void => {
   server.maxHeadersCount = 60
   server.setTimeout(60_000)
   const held = new Map<string, number>()
+  const open = new Set<Socket>()
   server.on('connection', (socket: Socket) => {
     const from = socket.remoteAddress ?? ''
     const count = (held.get(from) ?? 0) + 1
@@ -22,12 +26,35 @@ export const boundLines = (server: Server): void => {
       return
     }
     held.set(from, count)
+    open.add(socket)
     socket.once('close', () => {
+      open.delete(socket)
       const left = (held.get(from) ?? 1) - 1
       if (left === 0) held.delete(from)
       else held.set(from, left)
     })
   })
+  return () => {
+    for (const socket of open) socket.destroy()
+  }
+}
+
+/**
+ * One request after the other on a line, as every browser asks: a thousand asked in one breath would each be answered
+ * into memory before the first answer is fetched. Who asks so is cut off.
+ */
+export const inTurnOnALine = (answer: (request: IncomingMessage, response: ServerResponse) => void) => {
+  const answering = new WeakSet<Socket>()
+  return (request: IncomingMessage, response: ServerResponse): void => {
+    const { socket } = request
+    if (answering.has(socket) || socket.destroyed) {
+      socket.destroy()
+      return
+    }
+    answering.add(socket)
+    response.once('close', () => answering.delete(socket))
+    answer(request, response)
+  }
 }
 
 /**
@@ -62,14 +89,15 @@ export interface Closing {
 }
 
 /** Lets what is being taken be taken for a moment, and whoever asks be told for a little longer; then there is no door. */
-export const closing = (server: Server): Closing => {
+export const closing = (server: Server, cutLines: CutLines): Closing => {
   const { promise, resolve } = Promise.withResolvers<void>()
   const moment = setTimeout(() => server.closeAllConnections(), takenForMs).unref()
   const cut = (): void => {
     clearTimeout(moment)
     clearTimeout(telling)
     server.close(() => resolve())
-    server.closeAllConnections()
+    // The server itself knows no line on which encryption was never begun, and would wait for it.
+    cutLines()
   }
   const telling = setTimeout(cut, toldForMs).unref()
   return { ended: promise, cut }

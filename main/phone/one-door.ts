@@ -6,7 +6,7 @@ import { BodyReader } from '../serving/body'
 import { answerPhone } from './answer'
 import { Arrivals } from './arrivals'
 import { makeCertificate } from './certificate'
-import { boundLines, closing, listening, type Closing } from './lines'
+import { boundLines, closing, inTurnOnALine, listening, type Closing } from './lines'
 import { inAddress, type NetworkAddress } from './network'
 import type { PageFiles } from './page-files'
 import { PairingDesk } from './pairing'
@@ -50,8 +50,8 @@ export const openOneDoor = async (
   const lastsMs = minutes * 60_000
   const certificate = isSecure ? await makeCertificate(address, around.now()) : undefined
   const limits = { maxHeaderSize: 16_384, connectionsCheckingInterval: 2_000 }
-  const server = certificate ? createSecureServer({ key: certificate.key, cert: certificate.cert, ...limits }) : createServer(limits)
-  boundLines(server)
+  const server = certificate ? createSecureServer({ key: certificate.key, cert: certificate.cert, handshakeTimeout: 10_000, ...limits }) : createServer(limits)
+  const cutLines = boundLines(server)
   const port = await listening(server, address, lastPort)
   const closesAtMs = around.now() + lastsMs
   let wasClosed = false
@@ -59,7 +59,7 @@ export const openOneDoor = async (
     ...around, surveyId, pages, isClosed: () => wasClosed || around.now() >= closesAtMs, origin: `${isSecure ? 'https' : 'http'}://${inAddress(address)}:${port}`, closesAtMs,
     pairing: new PairingDesk(port, isSecure, minutes * 60), bodies: new BodyReader(), arrivals: new Arrivals<Taken>(),
   }
-  server.on('request', (request, response) => void answerPhone(room, request, response))
+  server.on('request', inTurnOnALine((request, response) => void answerPhone(room, request, response)))
   // A broken line is the network's doing; after the door stands, none of them is ours to report.
   server.on('error', around.onFault)
   const timer = setTimeout(onTimeUp, lastsMs)
@@ -70,7 +70,7 @@ export const openOneDoor = async (
     close: () => {
       wasClosed = true
       clearTimeout(timer)
-      return closing(server)
+      return closing(server, cutLines)
     },
   }
 }
