@@ -4,7 +4,7 @@ import type { IncomingMessage } from 'node:http'
 export const jsonLimitBytes = 8_000_000
 /** One photograph: the intake takes 100 MB and says so; a little more is read so that it can. */
 export const fileLimitBytes = 110_000_000
-/** All bodies being read at once: two of the largest. */
+/** All bodies being read or worked on at once: two of the largest. */
 const inFlightLimitBytes = 2 * fileLimitBytes
 
 export type Body = { readonly ok: true; readonly bytes: Uint8Array } | { readonly ok: false; readonly why: 'no length' | 'too large' | 'busy' | 'broken off' }
@@ -17,15 +17,20 @@ const graceMs = 15_000
 export class BodyReader {
   #inFlight = 0
 
-  async read(request: IncomingMessage, limitBytes: number): Promise<Body> {
+  read(request: IncomingMessage, limitBytes: number): Promise<Body> {
+    return this.readFor(request, limitBytes, (body) => Promise.resolve(body))
+  }
+
+  /** The memory stays set aside until what is done with the body is done. */
+  async readFor<Result>(request: IncomingMessage, limitBytes: number, work: (body: Body) => Promise<Result>): Promise<Result> {
     const declared = request.headers['content-length']
-    if (declared === undefined || !/^\d{1,12}$/.test(declared)) return { ok: false, why: 'no length' }
+    if (declared === undefined || !/^\d{1,12}$/.test(declared)) return work({ ok: false, why: 'no length' })
     const length = Number(declared)
-    if (length > limitBytes) return { ok: false, why: 'too large' }
-    if (this.#inFlight + length > inFlightLimitBytes) return { ok: false, why: 'busy' }
+    if (length > limitBytes) return work({ ok: false, why: 'too large' })
+    if (this.#inFlight + length > inFlightLimitBytes) return work({ ok: false, why: 'busy' })
     this.#inFlight += length
     try {
-      return await collect(request, length)
+      return await work(await collect(request, length))
     } finally {
       this.#inFlight -= length
     }
