@@ -36,12 +36,13 @@ const bodyStatus: Readonly<Record<Extract<Body, { ok: false }>['why'], readonly 
   'broken off': [400, 'door.broken-off'],
 }
 
-const bodyOf = async ({ bodies }: Room, request: IncomingMessage, limitBytes: number): Promise<Uint8Array> => {
-  const body = await bodies.read(request, limitBytes)
-  if (body.ok) return body.bytes
-  const [status, code] = bodyStatus[body.why]
-  return turnAway(status, code, { limit: limitBytes / 1_000_000 })
-}
+/** Whoever sends and does not wait for the answer cannot heap up bodies: no further one is read while those worked on fill the memory set aside. */
+const withBody = <Result>({ bodies }: Room, request: IncomingMessage, limitBytes: number, work: (bytes: Uint8Array) => Promise<Result>): Promise<Result> =>
+  bodies.readFor(request, limitBytes, async (body) => {
+    if (body.ok) return work(body.bytes)
+    const [status, code] = bodyStatus[body.why]
+    return turnAway(status, code, { limit: limitBytes / 1_000_000 })
+  })
 
 const needType = (request: IncomingMessage, type: string): void => {
   if ((request.headers['content-type'] ?? '').split(';')[0]?.trim() !== type) turnAway(415, 'door.not-json')
@@ -49,11 +50,11 @@ const needType = (request: IncomingMessage, type: string): void => {
 
 const pair: Answer = async (room, request, response) => {
   needType(request, 'application/json')
-  const { secret, phoneName } = parsed(pairRequestSchema, jsonOf(Buffer.from(await bodyOf(room, request, pairLimitBytes)).toString('utf8')))
+  const { secret, phoneName } = parsed(pairRequestSchema, jsonOf(await withBody(room, request, pairLimitBytes, async (bytes) => Buffer.from(bytes).toString('utf8'))))
   const closesAt = new Date(room.closesAtMs).toISOString()
   // The paired phone that opens its address again is still the paired phone.
   if (room.pairing.knows(request, room.now())) return sendJson(request, response, 200, { closesAt })
-  const pairing = room.pairing.pair(secret, phoneName, room.now())
+  const pairing = room.pairing.pair(secret, phoneName, request.socket.remoteAddress ?? '', room.now())
   return pairing.ok ? sendJson(request, response, 200, { closesAt }, { 'Set-Cookie': pairing.cookie }) : turnAway(403, pairing.why)
 }
 
@@ -72,7 +73,7 @@ const photographs: Answer = async (room, request, response) => {
   if (/%(?![0-9a-f]{2})/i.test(text)) turnAway(400, 'door.not-json')
   const about = parsed(phonePhotographSchema, jsonOf(decoded(text)))
   if (room.arrivals.isFull && room.arrivals.known(about.pictureId) === undefined) turnAway(429, 'phone.too-many')
-  const { alreadyThere, warnings } = await takePicture(room, about, await bodyOf(room, request, fileLimitBytes))
+  const { alreadyThere, warnings } = await withBody(room, request, fileLimitBytes, (bytes) => takePicture(room, about, bytes))
   sendJson(request, response, 200, { pictureId: about.pictureId, alreadyThere, warnings })
 }
 

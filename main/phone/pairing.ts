@@ -1,8 +1,12 @@
 import type { IncomingMessage } from 'node:http'
 import { cookieOf, newSecret, same } from '../serving/secrets'
 
-/** A guess is 1 in 2^256; ten wrong ones are somebody trying, and the code is withdrawn. */
-const mostWrong = 10
+/**
+ * A guess is 1 in 2^256; ten wrong ones are somebody trying, and for that address the code holds no more. For another it
+ * does, lest anybody on the network can take it from the phone that has it; a hundred from all together withdraw it.
+ */
+const mostWrongOfOne = 10
+const mostWrong = 100
 
 export interface PairedPhone {
   readonly name: string
@@ -25,6 +29,7 @@ export class PairingDesk {
   readonly #session = newSecret()
   readonly #cookieName: string
   readonly #cookieRest: string
+  readonly #wrongFrom = new Map<string, number>()
   #wrong = 0
   #phone: PairedPhone | undefined
 
@@ -50,10 +55,13 @@ export class PairingDesk {
     return true
   }
 
-  pair(given: string, phoneName: string, nowMs: number): Pairing {
-    if (this.#wrong >= mostWrong) return { ok: false, why: 'phone.withdrawn' }
+  /** `from`: the address the caller speaks from. */
+  pair(given: string, phoneName: string, from: string, nowMs: number): Pairing {
+    const wrongBefore = this.#wrongFrom.get(from) ?? 0
+    if (this.#wrong >= mostWrong || wrongBefore >= mostWrongOfOne) return { ok: false, why: 'phone.withdrawn' }
     if (!same(given, this.#secret)) {
       this.#wrong += 1
+      this.#wrongFrom.set(from, wrongBefore + 1)
       return { ok: false, why: 'phone.wrong-secret' }
     }
     if (this.#phone !== undefined) return { ok: false, why: 'phone.used-secret' }

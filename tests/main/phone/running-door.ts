@@ -1,4 +1,5 @@
 import { mkdir, mkdtemp, readdir, rm, writeFile } from 'node:fs/promises'
+import { request } from 'node:http'
 import { connect } from 'node:net'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
@@ -30,6 +31,8 @@ export interface Door {
   readonly secret: string
   readonly ask: (path: string, init?: Omit<RequestInit, 'headers'> & { readonly headers?: Record<string, string> }) => Promise<Response>
   readonly pair: (secret: string, headers?: Record<string, string>) => Promise<Response>
+  /** Pairs as a machine at another address of this one would (127.0.0.0/8, RFC 1122, 3.2.1.3), and answers the status. */
+  readonly pairFrom: (localAddress: string, secret: string) => Promise<number>
   /** Pairs and answers the cookie. */
   readonly enter: () => Promise<string>
   readonly send: (cookie: string, pictureId: string, bytes: Uint8Array, more?: { readonly about?: object; readonly headers?: Record<string, string> }) => Promise<Response>
@@ -46,6 +49,15 @@ const speakTo = (state: PhoneState): Door => {
   const pair: Door['pair'] = (given, headers = {}) => ask('pair', { method: 'POST', headers: { origin, 'content-type': 'application/json', ...headers }, body: JSON.stringify({ secret: given, phoneName: 'A phone' }) })
   return {
     state, origin, secret, ask, pair, port: Number(port),
+    pairFrom: (localAddress, given) =>
+      new Promise((resolve, reject) => {
+        const asking = request(`${origin}/pair`, { method: 'POST', localAddress, agent: false, headers: { origin, 'content-type': 'application/json' } }, (answer) => {
+          answer.resume()
+          resolve(answer.statusCode ?? 0)
+        })
+        asking.on('error', reject)
+        asking.end(JSON.stringify({ secret: given, phoneName: 'Another phone' }))
+      }),
     enter: async () => (await pair(secret)).headers.get('set-cookie')?.split(';')[0] ?? '',
     send: (cookie, id, bytes, { about = {}, headers = {} } = {}) =>
       ask('photographs', {
