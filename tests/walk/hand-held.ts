@@ -11,7 +11,7 @@ export const sha256Of = ({ buffer }: PictureFile): string => createHash('sha256'
 
 /** A photograph of some megabytes, as noise does not shrink: it takes a moment on the line. */
 export const heavyPhotograph = async (name: string, seed: number): Promise<PictureFile> => {
-  const [width, height] = [1600, 1200]
+  const [width, height] = [1500, 1125]
   let state = seed * 2_654_435_761 + 1
   const noise = Buffer.alloc(width * height * 3)
   for (let at = 0; at < noise.length; at += 1) {

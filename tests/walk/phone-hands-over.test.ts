@@ -81,7 +81,7 @@ it('a phone is let in by the code on the screen and hands its pictures over a li
     }
     await send(await heavyPhotograph('first.jpg', 1))
     // What is wrong with it is said while the person still stands there; it is kept either way.
-    const warning = page.getByRole('alert').getByText(sayWarnings(en, { widthPx: 1600, heightPx: 1200, checkId: 'hubs.oil-level' })[0] ?? 'no warning', { exact: true })
+    const warning = page.getByRole('alert').getByText(sayWarnings(en, { widthPx: 1500, heightPx: 1125, checkId: 'hubs.oil-level' })[0] ?? 'no warning', { exact: true })
     await warning.waitFor()
     wrong.push(...(await lookAtPhone(page, 'phone-page-warned')))
     await page.getByRole('button', { name: phoneWords.pictures.keep, exact: true }).tap()
