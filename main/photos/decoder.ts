@@ -1,4 +1,4 @@
-import sharp from 'sharp'
+import sharp, { type Metadata } from 'sharp'
 import { refuse } from '../../shared-logic/contract/refusal'
 import { largestPhotographBytes } from '../../shared-logic/photographs/limits'
 import type { PhotographFormat } from './formats'
@@ -12,6 +12,8 @@ sharp.unblock({ operation: allowedLoaders })
 const megabyte = 1_000_000
 export const byteLimit = largestPhotographBytes
 const pixelLimit = 200_000_000
+/** An interlaced PNG cannot be read row by row: all of it is held at once, and a file of a few kilobytes may ask for gigabytes. */
+const heldWholeLimitBytes = 800 * megabyte
 
 /** What a file's header says, once it is known to be a photograph that can be taken. */
 export interface Header {
@@ -40,6 +42,9 @@ const refuseUnread = (error: unknown, name: string, otherwise: string): never =>
   return refuse(otherwise, { name })
 }
 
+const heldWholeBytes = ({ format, isProgressive, width, height, channels, depth }: Metadata): number =>
+  format === 'png' && isProgressive === true ? width * height * channels * (depth === 'ushort' ? 2 : 1) : 0
+
 const formatOf = (format: string | undefined, compression: string | undefined, name: string): PhotographFormat => {
   if (format === 'jpeg' || format === 'png' || format === 'webp' || format === 'tiff' || format === 'avif') return format
   if (format === 'heif' && compression === 'hevc') return 'heic'
@@ -63,6 +68,7 @@ export const readHeader = async (bytes: Uint8Array, name: string): Promise<Heade
   const metadata = await openImage(bytes).metadata().catch((error: unknown) => refuseUnread(error, name, unread))
   const format = formatOf(metadata.format, metadata.compression, name)
   if (metadata.width * metadata.height > pixelLimit) return refuseTooManyPixels(name)
+  if (heldWholeBytes(metadata) > heldWholeLimitBytes) return refuse('photograph.takes-too-much', { name })
   return { format, widthPx: metadata.autoOrient.width, heightPx: metadata.autoOrient.height }
 }
 

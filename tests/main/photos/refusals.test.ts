@@ -32,6 +32,16 @@ const hugePng = (isWhole: boolean): Buffer => {
   return Buffer.concat([signature, pngChunk('IHDR', header), pngChunk('IDAT', pixels), pngChunk('IEND', Buffer.alloc(0))])
 }
 
+/** 140 MP of four channels at 16 bits, 1.1 GB, as an interlaced or a plain PNG (ISO/IEC 15948, 11.2.2), of which the header alone is there. */
+const deepPng = (isInterlaced: boolean): Buffer => {
+  const header = Buffer.alloc(13)
+  header.writeUInt32BE(14_000, 0)
+  header.writeUInt32BE(10_000, 4)
+  header.set([16, 6, 0, 0, isInterlaced ? 1 : 0], 8)
+  const signature = Buffer.from([0x89, 0x50, 0x4e, 0x47, 0x0d, 0x0a, 0x1a, 0x0a])
+  return Buffer.concat([signature, pngChunk('IHDR', header), pngChunk('IDAT', deflateSync(Buffer.alloc(10))), pngChunk('IEND', Buffer.alloc(0))])
+}
+
 const truncatedJpeg = async (): Promise<Buffer> => {
   const jpeg = await sharp({ create: { width: 900, height: 700, channels: 3, background: '#777', noise: { type: 'gaussian', mean: 128, sigma: 30 } } }).jpeg().toBuffer()
   return jpeg.subarray(0, Math.floor(jpeg.byteLength * 0.6))
@@ -48,6 +58,11 @@ const refusalOf = async (bytes: Uint8Array, name: string): Promise<{ readonly co
 }
 
 const svg = '<svg xmlns="http://www.w3.org/2000/svg" width="40" height="40"><rect width="40" height="40"/></svg>'
+
+test('an interlaced PNG that would be held in memory whole is refused before it is, a plain one is read row by row', async () => {
+  expect((await refusalOf(deepPng(true), 'deep.png')).code).toBe('photograph.takes-too-much')
+  expect((await refusalOf(deepPng(false), 'deep.png')).code).toBe('photograph.damaged')
+})
 
 describe('a file that is no photograph is refused by name and nothing is kept', () => {
   test.each([
