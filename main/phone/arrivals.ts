@@ -26,6 +26,11 @@ export class Arrivals<Outcome> {
     return this.#kept.get(pictureId)
   }
 
+  /** Resolves once nothing is worked on any more. */
+  async settled(): Promise<void> {
+    await Promise.allSettled(this.#underWay.values())
+  }
+
   /** Rejects as `work` rejects. */
   async take(pictureId: string, work: () => Promise<Outcome>): Promise<Outcome> {
     const before = this.#kept.get(pictureId) ?? this.#underWay.get(pictureId)

@@ -16,7 +16,9 @@ import type { Room, Taken } from './room'
 export interface OneDoor {
   readonly surveyId: string
   readonly state: () => PhoneState
-  /** Nothing is done any more from here on; whoever asks is told so, for a little while. */
+  /** By the clock: a machine that slept wakes after its time, and no timer ran meanwhile. */
+  readonly isOver: () => boolean
+  /** Nothing is done any more from here on; whoever asks is told so, for a little while. It has ended when what had come whole is kept, too. */
   readonly close: () => Closing
 }
 
@@ -28,10 +30,10 @@ export interface Surroundings extends Pick<Room, 'desk' | 'now' | 'onFault'> {
 
 const iso = (ms: number): string => new Date(ms).toISOString()
 
-const stateOf = (room: Room, isSecure: boolean, fingerprint: string | undefined, others: readonly NetworkAddress[]): PhoneState => {
+const stateOf = (room: Room, isSecure: boolean, fingerprint: string | undefined, others: NetworkAddress[]): PhoneState => {
   const { secret, phone } = room.pairing
   return {
-    surveyId: room.surveyId, address: `${room.origin}/`, isSecure, otherAddresses: [...others], closesAt: iso(room.closesAtMs),
+    surveyId: room.surveyId, address: `${room.origin}/`, isSecure, otherAddresses: others, closesAt: iso(room.closesAtMs),
     ...(secret !== undefined && { pairingAddress: `${room.origin}/#${secret}` }),
     ...(fingerprint !== undefined && { certificateFingerprint: fingerprint }),
     ...(phone && { phone: { name: phone.name, pairedAt: iso(phone.pairedAtMs), lastHeardAt: iso(phone.lastHeardAtMs) } }),
@@ -43,7 +45,7 @@ const stateOf = (room: Room, isSecure: boolean, fingerprint: string | undefined,
 export const openOneDoor = async (
   { surveyId, minutes, isSecure }: ParsedInputOf<'phone.open'>,
   address: string,
-  others: readonly NetworkAddress[],
+  others: () => NetworkAddress[],
   { pages, lastPort, ...around }: Surroundings,
   onTimeUp: () => void,
 ): Promise<OneDoor> => {
@@ -66,11 +68,13 @@ export const openOneDoor = async (
   timer.unref()
   return {
     surveyId,
-    state: () => stateOf(room, isSecure, certificate?.fingerprint, others),
+    state: () => stateOf(room, isSecure, certificate?.fingerprint, others()),
+    isOver: room.isClosed,
     close: () => {
       wasClosed = true
       clearTimeout(timer)
-      return closing(server, cutLines)
+      const { ended, cut } = closing(server, cutLines)
+      return { ended: ended.then(() => room.arrivals.settled()), cut }
     },
   }
 }

@@ -14,19 +14,20 @@ export interface PhoneDoorOptions {
   readonly onFault: (fault: unknown) => void
   /** The address to stand at, where the person who started the program chose it. */
   readonly standsAt?: string | undefined
+  /** The machine's networks as they are now. */
+  readonly networks?: typeof networkInterfaces
 }
 
 const faultCode = (fault: unknown): string => (fault instanceof Error && 'code' in fault ? String(fault.code) : '')
 
-/** The address wanted, the one chosen at the start, or the likeliest. */
+/** The address wanted in the window, the one chosen at the start, or the likeliest. */
 const chooseAddress = (wanted: string | undefined, standsAt: string | undefined, known: readonly NetworkAddress[]): string => {
-  if (standsAt !== undefined) return standsAt
-  if (wanted !== undefined) return known.find(({ address }) => address === wanted)?.address ?? refuse('phone.no-such-address', { address: wanted }, 'address')
-  return known[0]?.address ?? refuse('phone.no-network')
+  if (wanted !== undefined && wanted !== standsAt) return known.find(({ address }) => address === wanted)?.address ?? refuse('phone.no-such-address', { address: wanted }, 'address')
+  return standsAt ?? known[0]?.address ?? refuse('phone.no-network')
 }
 
 /** Opens doors for phones on the local network, one at a time: a second one closes the first. */
-export const makePhoneDoor = ({ rendererFolder, now, onFault, standsAt }: PhoneDoorOptions) => (desk: () => Desk): PhoneDoor => {
+export const makePhoneDoor = ({ rendererFolder, now, onFault, standsAt, networks = networkInterfaces }: PhoneDoorOptions) => (desk: () => Desk): PhoneDoor => {
   const pages = openPageFiles(rendererFolder)
   let open: OneDoor | undefined
   let lastPort: number | undefined
@@ -54,12 +55,12 @@ export const makePhoneDoor = ({ rendererFolder, now, onFault, standsAt }: PhoneD
   return {
     open: (wanted) =>
       inTurn(async () => {
+        const address = chooseAddress(wanted.address, standsAt, networkAddresses(networks()))
+        const others = (): NetworkAddress[] => networkAddresses(networks()).filter((each) => each.address !== address)
         shut(open)
         await cutEnding()
-        const known = networkAddresses(networkInterfaces())
-        const address = chooseAddress(wanted.address, standsAt, known)
         try {
-          const door = await openOneDoor(wanted, address, known.filter((each) => each.address !== address), { desk: desk(), now, onFault, pages, lastPort }, () => shut(door))
+          const door = await openOneDoor(wanted, address, others, { desk: desk(), now, onFault, pages, lastPort }, () => shut(door))
           open = door
           const state = door.state()
           lastPort = Number(new URL(state.address).port)
@@ -69,7 +70,10 @@ export const makePhoneDoor = ({ rendererFolder, now, onFault, standsAt }: PhoneD
           throw fault
         }
       }),
-    state: (surveyId) => (open?.surveyId === surveyId ? open.state() : undefined),
+    state: (surveyId) => {
+      if (open?.isOver() === true) shut(open)
+      return open?.surveyId === surveyId ? open.state() : undefined
+    },
     close: (surveyId) =>
       inTurn(async () => {
         if (open?.surveyId === surveyId) shut(open)

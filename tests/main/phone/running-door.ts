@@ -41,7 +41,8 @@ export interface Door {
 
 export const pictureId = (number: number): string => `picture-${String(number).padStart(16, '0')}`
 
-const speakTo = (state: PhoneState): Door => {
+/** Speaks to the door that state describes. */
+export const speakTo = (state: PhoneState): Door => {
   const { origin, port } = new URL(state.address)
   const secret = new URL(state.pairingAddress ?? state.address).hash.slice(1)
   // A line of its own each time: the next door stands at the same address, and a line kept from the last would be dead.
