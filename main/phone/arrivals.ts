@@ -1,5 +1,7 @@
 /** More than a survey ever holds; past it the door takes nothing new. */
 const mostPictures = 5_000
+/** A thousand pictures of 20 MB: a phone that goes wild must not fill the disk the yard lies on. */
+const mostBytes = 20_000_000_000
 
 /**
  * Pictures by the phone's own names for them: one that is sent again is answered as before and never kept twice, and one
@@ -8,6 +10,7 @@ const mostPictures = 5_000
 export class Arrivals<Outcome> {
   readonly #kept = new Map<string, Outcome>()
   readonly #underWay = new Map<string, Promise<Outcome>>()
+  #keptBytes = 0
 
   get pictureIds(): string[] {
     return [...this.#kept.keys()]
@@ -19,7 +22,7 @@ export class Arrivals<Outcome> {
   }
 
   get isFull(): boolean {
-    return this.#kept.size + this.#underWay.size >= mostPictures
+    return this.#kept.size + this.#underWay.size >= mostPictures || this.#keptBytes >= mostBytes
   }
 
   known(pictureId: string): Outcome | undefined {
@@ -32,7 +35,7 @@ export class Arrivals<Outcome> {
   }
 
   /** Rejects as `work` rejects. */
-  async take(pictureId: string, work: () => Promise<Outcome>): Promise<Outcome> {
+  async take(pictureId: string, byteCount: number, work: () => Promise<Outcome>): Promise<Outcome> {
     const before = this.#kept.get(pictureId) ?? this.#underWay.get(pictureId)
     if (before !== undefined) return before
     const working = work()
@@ -40,6 +43,7 @@ export class Arrivals<Outcome> {
     try {
       const outcome = await working
       this.#kept.set(pictureId, outcome)
+      this.#keptBytes += byteCount
       return outcome
     } finally {
       this.#underWay.delete(pictureId)

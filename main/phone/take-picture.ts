@@ -19,4 +19,4 @@ const handOver = async ({ desk, surveyId, now, onFault }: Room, { pictureId: _pi
 }
 
 export const takePicture = (room: Room, about: PhonePhotograph, bytes: Uint8Array): Promise<Taken> =>
-  room.arrivals.take(about.pictureId, () => handOver(room, about, bytes))
+  room.arrivals.take(about.pictureId, bytes.byteLength, () => handOver(room, about, bytes))
