@@ -17,13 +17,15 @@ export const turnAway = (status: number, code: string, values?: RefusalData['val
   throw new PhoneRefusal(status, { code, ...(values && { values }) })
 }
 
-const readAwayMs = 5_000
+/** Longer than 100 MB last on a good network; nothing of it is held. */
+const readAwayMs = 20_000
 
-/** What is still being sent is read away for a while, so that the answer is heard, and then the line is cut. */
+/** What is still being sent is read away for a while, and the line is held open: cut at once, the sender would hear of a broken line in place of the answer. */
 const letGo = (request: IncomingMessage): void => {
   if (request.complete) return
   request.resume()
-  setTimeout(() => request.destroy(), readAwayMs).unref()
+  const tooLong = setTimeout(() => request.destroy(), readAwayMs).unref()
+  request.once('close', () => clearTimeout(tooLong))
 }
 
 /** A browser takes this one over HTTPS alone, and complains of it elsewhere. */
@@ -38,7 +40,7 @@ export const send = (response: ServerResponse, status: number, headers: Readonly
 }
 
 export const sendJson = (request: IncomingMessage, response: ServerResponse, status: number, value: unknown, headers: Readonly<Record<string, string>> = {}): void => {
-  const hangUp = status >= 400 || !request.complete
+  const hangUp = status >= 400 && request.complete
   send(response, status, { 'Content-Type': 'application/json; charset=utf-8', 'Cache-Control': 'no-store', ...headers, ...(hangUp && { Connection: 'close' }) }, JSON.stringify(value), request.method !== 'HEAD')
   letGo(request)
 }
