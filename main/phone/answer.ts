@@ -120,10 +120,17 @@ const answer: Answer = async (room, request, response) => {
   return route.answer(room, request, response)
 }
 
+/** A stranger who asks without end is not even refused any more; the paired phone is heard beside it, and told to slow down if it does so itself. */
+const isHeard = ({ pairing, questions, strangersQuestions, now }: Room, request: IncomingMessage): boolean => {
+  if (!pairing.knows(request, now())) return strangersQuestions.take(request.socket.remoteAddress ?? '', now())
+  return questions.take('', now()) || turnAway(429, 'door.busy')
+}
+
 /** Answers one request; whatever goes wrong is a refusal with its sentence, and a fault of ours is told to the terminal alone. */
 export const answerPhone = async (room: Room, request: IncomingMessage, response: ServerResponse): Promise<void> => {
   try {
-    await answer(room, request, response)
+    if (isHeard(room, request)) await answer(room, request, response)
+    else request.socket.destroy()
   } catch (error) {
     if (error instanceof PhoneRefusal) return sendRefusal(request, response, error)
     if (error instanceof Refusal) return sendRefusal(request, response, new PhoneRefusal(422, error.data))

@@ -1,5 +1,6 @@
 import type { IncomingMessage, Server, ServerResponse } from 'node:http'
 import type { Socket } from 'node:net'
+import { Allowance } from './allowance'
 
 const mostLines = 64
 /** A phone's browser holds six; another machine that holds many does not keep the phone out. */
@@ -8,8 +9,13 @@ const mostLinesOfOne = 12
 /** Ends every line, those too that have not yet said anything. */
 export type CutLines = () => void
 
-/** Bounds a server on a network that others share: headers within 10 s, a body within 10 minutes, and few lines, of one address fewer still. */
-export const boundLines = (server: Server): CutLines => {
+/** Each line begun costs a little, an encrypted one more: so many at once from one address, and so many a second. */
+const newLinesAtOnce = 200
+const newLinesPerSecond = 20
+
+/** Bounds a server on a network that others share: headers within 10 s, a body within 10 minutes, and few lines, of one address fewer still and not ever new ones. */
+export const boundLines = (server: Server, now: () => number): CutLines => {
+  const newLines = new Allowance(newLinesAtOnce, newLinesPerSecond)
   server.headersTimeout = 10_000
   server.requestTimeout = 600_000
   server.keepAliveTimeout = 5_000
@@ -21,7 +27,7 @@ export const boundLines = (server: Server): CutLines => {
   server.on('connection', (socket: Socket) => {
     const from = socket.remoteAddress ?? ''
     const count = (held.get(from) ?? 0) + 1
-    if (count > mostLinesOfOne) {
+    if (!newLines.take(from, now()) || count > mostLinesOfOne) {
       socket.destroy()
       return
     }

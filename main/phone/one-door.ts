@@ -3,6 +3,7 @@ import { createServer as createSecureServer } from 'node:https'
 import type { ParsedInputOf } from '../../shared-logic/contract/contract'
 import type { PhoneState } from '../../shared-logic/phone/phone-state'
 import { BodyReader } from '../serving/body'
+import { Allowance } from './allowance'
 import { answerPhone } from './answer'
 import { Arrivals } from './arrivals'
 import { makeCertificate } from './certificate'
@@ -53,12 +54,13 @@ export const openOneDoor = async (
   const certificate = isSecure ? await makeCertificate(address, around.now()) : undefined
   const limits = { maxHeaderSize: 16_384, connectionsCheckingInterval: 2_000 }
   const server = certificate ? createSecureServer({ key: certificate.key, cert: certificate.cert, handshakeTimeout: 10_000, ...limits }) : createServer(limits)
-  const cutLines = boundLines(server)
+  const cutLines = boundLines(server, around.now)
   const port = await listening(server, address, lastPort)
   const closesAtMs = around.now() + lastsMs
   let wasClosed = false
   const room: Room = {
     ...around, surveyId, pages, isClosed: () => wasClosed || around.now() >= closesAtMs, origin: `${isSecure ? 'https' : 'http'}://${inAddress(address)}:${port}`, closesAtMs,
+    questions: new Allowance(200, 20), strangersQuestions: new Allowance(100, 10, 5),
     pairing: new PairingDesk(port, isSecure, minutes * 60), bodies: new BodyReader(), arrivals: new Arrivals<Taken>(),
   }
   server.on('request', inTurnOnALine((request, response) => void answerPhone(room, request, response)))

@@ -1,5 +1,6 @@
 import type { Desk } from '../../shared-logic/contract/contract'
 import type { BodyReader } from '../serving/body'
+import type { Allowance } from './allowance'
 import type { Arrivals } from './arrivals'
 import type { PageFiles } from './page-files'
 import type { PairingDesk } from './pairing'
@@ -22,6 +23,9 @@ export interface Room {
   /** Whether it was closed, or its time is up. */
   readonly isClosed: () => boolean
   readonly pairing: PairingDesk
+  /** What the paired phone may ask, and what everybody else may: the page is a dozen files, a picture two questions. */
+  readonly questions: Allowance
+  readonly strangersQuestions: Allowance
   readonly pages: PageFiles
   readonly bodies: BodyReader
   readonly arrivals: Arrivals<Taken>
