@@ -8,9 +8,15 @@ const mostBytes = 20_000_000_000
  * that comes twice at once is worked on once. What was refused is forgotten, so that it can be sent again.
  */
 export class Arrivals<Outcome> {
+  /** What came through the survey's earlier doors: it is known, and not told as come through this one. */
+  readonly #before: ReadonlyMap<string, Outcome>
   readonly #kept = new Map<string, Outcome>()
   readonly #underWay = new Map<string, Promise<Outcome>>()
   #keptBytes = 0
+
+  constructor(earlier?: Arrivals<Outcome>) {
+    this.#before = new Map(earlier === undefined ? [] : [...earlier.#before, ...earlier.#kept].slice(-mostPictures))
+  }
 
   get pictureIds(): string[] {
     return [...this.#kept.keys()]
@@ -26,7 +32,7 @@ export class Arrivals<Outcome> {
   }
 
   known(pictureId: string): Outcome | undefined {
-    return this.#kept.get(pictureId)
+    return this.#kept.get(pictureId) ?? this.#before.get(pictureId)
   }
 
   /** Resolves once nothing is worked on any more. */
@@ -36,7 +42,7 @@ export class Arrivals<Outcome> {
 
   /** Rejects as `work` rejects. */
   async take(pictureId: string, byteCount: number, work: () => Promise<Outcome>): Promise<Outcome> {
-    const before = this.#kept.get(pictureId) ?? this.#underWay.get(pictureId)
+    const before = this.known(pictureId) ?? this.#underWay.get(pictureId)
     if (before !== undefined) return before
     const working = work()
     this.#underWay.set(pictureId, working)

@@ -5,13 +5,12 @@ import type { PhoneState } from '../../shared-logic/phone/phone-state'
 import { BodyReader } from '../serving/body'
 import { Allowance } from './allowance'
 import { answerPhone } from './answer'
-import { Arrivals } from './arrivals'
 import { makeCertificate } from './certificate'
 import { boundLines, closing, inTurnOnALine, listening, type Closing } from './lines'
 import { inAddress, type NetworkAddress } from './network'
 import type { PageFiles } from './page-files'
 import { PairingDesk } from './pairing'
-import type { Room, Taken } from './room'
+import type { Room } from './room'
 
 /** A door that stands open for one survey. */
 export interface OneDoor {
@@ -25,6 +24,7 @@ export interface OneDoor {
 
 export interface Surroundings extends Pick<Room, 'desk' | 'now' | 'onFault'> {
   readonly pages: PageFiles
+  readonly arrivals: Room['arrivals']
   /** Where the door before this one stood. */
   readonly lastPort: number | undefined
 }
@@ -61,7 +61,7 @@ export const openOneDoor = async (
   const room: Room = {
     ...around, surveyId, pages, isClosed: () => wasClosed || around.now() >= closesAtMs, origin: `${isSecure ? 'https' : 'http'}://${inAddress(address)}:${port}`, closesAtMs,
     questions: new Allowance(200, 20), strangersQuestions: new Allowance(100, 10, 5),
-    pairing: new PairingDesk(port, isSecure, minutes * 60), bodies: new BodyReader(), arrivals: new Arrivals<Taken>(),
+    pairing: new PairingDesk(port, isSecure, minutes * 60), bodies: new BodyReader(),
   }
   server.on('request', inTurnOnALine((request, response) => void answerPhone(room, request, response)))
   // A broken line is the network's doing; after the door stands, none of them is ours to report.

@@ -2,10 +2,12 @@ import { networkInterfaces } from 'node:os'
 import type { Desk } from '../../shared-logic/contract/contract'
 import { refuse } from '../../shared-logic/contract/refusal'
 import type { PhoneDoor } from '../desk/phone'
+import { Arrivals } from './arrivals'
 import type { Closing } from './lines'
 import { networkAddresses, type NetworkAddress } from './network'
 import { openOneDoor, type OneDoor } from './one-door'
 import { openPageFiles } from './page-files'
+import type { Taken } from './room'
 
 export interface PhoneDoorOptions {
   /** The built window, in which the phone's page lies. */
@@ -17,6 +19,9 @@ export interface PhoneDoorOptions {
   /** The machine's networks as they are now. */
   readonly networks?: typeof networkInterfaces
 }
+
+/** Surveys whose pictures are known by their names on the phone when a door is opened anew; more than one person walks in a day. */
+const mostSurveys = 8
 
 const faultCode = (fault: unknown): string => (fault instanceof Error && 'code' in fault ? String(fault.code) : '')
 
@@ -37,6 +42,15 @@ export const makePhoneDoor = ({ rendererFolder, now, onFault, standsAt, networks
     const mine = before.then(work, work)
     before = mine.catch(() => undefined)
     return mine
+  }
+  /** A reply that was lost with one door is given through the next: a picture that the surveyor moved or took away meanwhile does not come back. */
+  const arrived = new Map<string, Arrivals<Taken>>()
+  const arrivalsOf = (surveyId: string): Arrivals<Taken> => {
+    const arrivals = new Arrivals(arrived.get(surveyId))
+    arrived.delete(surveyId)
+    arrived.set(surveyId, arrivals)
+    for (const oldest of [...arrived.keys()].slice(0, -mostSurveys)) arrived.delete(oldest)
+    return arrivals
   }
   /** Doors that are closed and still tell so. */
   const ending = new Set<Closing>()
@@ -60,7 +74,7 @@ export const makePhoneDoor = ({ rendererFolder, now, onFault, standsAt, networks
         shut(open)
         await cutEnding()
         try {
-          const door = await openOneDoor(wanted, address, others, { desk: desk(), now, onFault, pages, lastPort }, () => shut(door))
+          const door = await openOneDoor(wanted, address, others, { desk: desk(), now, onFault, pages, lastPort, arrivals: arrivalsOf(wanted.surveyId) }, () => shut(door))
           open = door
           const state = door.state()
           lastPort = Number(new URL(state.address).port)
