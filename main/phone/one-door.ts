@@ -59,7 +59,7 @@ export const openOneDoor = async (
   const closesAtMs = around.now() + lastsMs
   let wasClosed = false
   const room: Room = {
-    ...around, surveyId, pages, isClosed: () => wasClosed || around.now() >= closesAtMs, origin: `${isSecure ? 'https' : 'http'}://${inAddress(address)}:${port}`, closesAtMs,
+    ...around, surveyId, pages, isClosed: () => wasClosed || around.now() >= closesAtMs, origin: new URL(`${isSecure ? 'https' : 'http'}://${inAddress(address)}:${port}`).origin, closesAtMs,
     questions: new Allowance(200, 20), strangersQuestions: new Allowance(100, 10, 5),
     pairing: new PairingDesk(port, isSecure, minutes * 60), bodies: new BodyReader(),
   }

@@ -12,6 +12,7 @@ module.exports = {
     { name: 'nothing-knows-its-doors', severity: 'error', from: { path: '^main/', pathNot: doors }, to: { path: doors } },
     { name: 'doors-meet-at-the-desk', severity: 'error', from: { path: '^main/(shell|host|cli)/' }, to: { path: doors, pathNot: '^main/$1/' } },
     { name: 'a-phones-door-opens-from-a-door', severity: 'error', from: { path: '^main/', pathNot: '^main/(shell|host|phone)/' }, to: { path: '^main/phone/' } },
+    { name: 'a-phones-door-leads-to-the-desk-alone', severity: 'error', from: { path: '^main/phone/' }, to: { path: '^main/', pathNot: '^main/(phone|desk|serving)/' } },
     { name: 'store-photos-and-report-know-no-desk', severity: 'error', from: { path: '^main/(store|photos|report)/' }, to: { path: '^main/(desk|example|serving)/' } },
     { name: 'contract-is-the-renderers-only-way', severity: 'error', from: { path: '^renderer/' }, to: { pathNot: ['^renderer/', '^shared-logic/', '^node_modules/'] } },
     { name: 'program-knows-no-tests', severity: 'error', from: { path: '^(main|renderer|shared-logic)/' }, to: { path: '^tests/' } },
