@@ -73,19 +73,21 @@ const slowestSecond = (intervalsMs: readonly number[]): number => {
 const mean = (values: readonly number[]): number => values.reduce((sum, value) => sum + value, 0) / values.length
 const rounded = (value: number): number => Math.round(value * 10) / 10
 
-const linesOf = (runs: readonly (readonly number[])[]): BenchLine[] => {
+const linesOf = (first: readonly number[], runs: readonly (readonly number[])[]): BenchLine[] => {
+  const atFirst = slowestSecond(first)
   const middle = (of: (run: readonly number[]) => number): number => atShare(runs.map(of), 0.5)
   const fewest = middle(slowestSecond)
   const p95 = middle((run) => atShare(run, 0.95))
   return [
-    { name: 'contact sheet of 500, scrolled through: frames in its slowest second', value: fewest, unit: '', budget: `at least ${leastFramesPerSecond}`, ok: fewest >= leastFramesPerSecond },
+    { name: 'contact sheet of 500, scrolled through for the first time: frames in its slowest second', value: atFirst, unit: '', budget: `at least ${leastFramesPerSecond}`, ok: atFirst >= leastFramesPerSecond },
+    { name: 'scrolled through again: frames in its slowest second', value: fewest, unit: '', budget: `at least ${leastFramesPerSecond}`, ok: fewest >= leastFramesPerSecond },
     { name: 'from frame to frame, mean', value: rounded(middle(mean)), unit: 'ms', budget: 'none', ok: true },
     { name: 'from frame to frame, 95 of 100 within', value: rounded(p95), unit: 'ms', budget: `at most ${nearlyAllMs} ms`, ok: p95 <= nearlyAllMs },
     { name: 'from frame to frame, the worst', value: rounded(middle((run) => Math.max(...run))), unit: 'ms', budget: 'none', ok: true },
   ]
 }
 
-/** The contact sheet of 500 photographs scrolled from top to bottom in a real browser: the middle one of three passes, after one that fills the browser's cache. */
+/** The contact sheet of 500 photographs scrolled from top to bottom in a real browser: the first time, when every picture has yet to be fetched, and the middle one of three passes after it. */
 export const benchContactSheet = async (): Promise<BenchLine[]> => {
   if (findChromium() === undefined) return [{ name: 'contact sheet, no Chromium was found', value: undefined, unit: '', budget: `at least ${leastFramesPerSecond}`, ok: undefined }]
   const { yard, remove } = await makeYardFolder()
@@ -99,7 +101,7 @@ export const benchContactSheet = async (): Promise<BenchLine[]> => {
     const session = await page.context().newCDPSession(page)
     const runs: number[][] = []
     for (let pass = 0; pass <= passes; pass += 1) runs.push(await scrollThrough(page, session))
-    return linesOf(runs.slice(1))
+    return linesOf(runs[0] ?? [], runs.slice(1))
   } finally {
     await browser.close()
     await program.end('SIGTERM')
