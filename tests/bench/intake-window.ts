@@ -17,14 +17,13 @@ const nearlyAll = 0.99
 const keyEveryMs = 200
 
 interface Answered {
-  /** From a key struck to the frame that shows what it did, as the browser itself times it. */
+  /** From a key struck to the frame that shows what it did, as the browser itself times it; 16 where it was less. */
   readonly keysMs: readonly number[]
   /** From a question asked of the desk to its answer. */
   readonly deskMs: readonly number[]
   /** From frame to frame. */
   readonly framesMs: readonly number[]
   readonly seconds: number
-  readonly taken: number
 }
 
 /** Watches in the page, until it is asked: frames, the desk's answers, and the browser's own timing of keys. Its timing is in steps of 8 ms, and says nothing of keys below 16. */
@@ -63,16 +62,17 @@ const writeFiles = async (folder: string): Promise<string[]> => {
   }))
 }
 
-/** Hands all over at once and goes on walking over the sheet by the arrow keys until the last is in. */
-const takeIn = async (page: Page, paths: readonly string[], count: () => Promise<number>): Promise<Answered> => {
-  const said = en.screens.contactSheet
+/** Hands all over at once and goes on walking over the sheet by the arrow keys until the last is in. How far it is, is read on the page: the desk is not asked more than a window asks. */
+const takeIn = async (page: Page, paths: readonly string[]): Promise<Answered> => {
+  const allIn = page.getByText(en.screens.contactSheet.count.replace('{total}', String(photographCount)), { exact: true })
   await page.locator('input[type=file]').setInputFiles(paths.slice(0, 4))
   await page.getByRole('row').nth(3).waitFor()
   await page.getByRole('row').first().focus()
   const watched = await watch(page)
   const began = performance.now()
   await page.locator('input[type=file]').setInputFiles([...paths])
-  for (let struck = 0; (await count()) < photographCount; struck += 1) {
+  let struck = 0
+  for (; !(await allIn.isVisible()); struck += 1) {
     await page.keyboard.press(struck % 2 === 0 ? 'ArrowRight' : 'ArrowLeft')
     await wait(keyEveryMs)
   }
@@ -81,23 +81,22 @@ const takeIn = async (page: Page, paths: readonly string[], count: () => Promise
     seen.isOver = true
     return { keys: [...seen.keys], desk: [...seen.desk], frames: [...seen.frames] }
   })
-  await page.getByText(said.count.replace('{total}', String(photographCount)), { exact: true }).waitFor()
-  return { keysMs: keys, deskMs: desk, framesMs: frames, seconds, taken: await count() }
+  return { keysMs: [...keys, ...Array.from({ length: Math.max(0, struck - keys.length) }, () => 16)], deskMs: desk, framesMs: frames, seconds }
 }
 
 const rounded = (value: number): number => Math.round(value * 10) / 10
 
-const linesOf = ({ keysMs, deskMs, framesMs, seconds, taken }: Answered): BenchLine[] => {
+const linesOf = ({ keysMs, deskMs, framesMs, seconds }: Answered): BenchLine[] => {
   const within = (name: string, values: readonly number[], share: number): BenchLine => {
     const value = values.length === 0 ? 0 : atShare(values, share)
     return { name, value: rounded(value), unit: 'ms', budget: `under ${budgetMs} ms`, ok: value < budgetMs }
   }
   const worst = (name: string, values: readonly number[]): BenchLine => ({ name, value: rounded(Math.max(0, ...values)), unit: 'ms', budget: 'none', ok: true })
   return [
-    within(`${taken} photographs taken in: from a key to the frame that shows it, 99 of 100 within`, keysMs, nearlyAll), worst('from a key to its frame, the worst', keysMs),
+    within(`${photographCount} photographs taken in: from a key to the frame that shows it, 99 of 100 within`, keysMs, nearlyAll), worst('from a key to its frame, the worst', keysMs),
     within('from frame to frame, 99 of 100 within', framesMs, nearlyAll), worst('from frame to frame, the worst', framesMs),
     within('the desk’s answer to another question, 99 of 100 within', deskMs, nearlyAll), worst('the desk’s answer, the worst', deskMs),
-    { name: 'photographs of 2 MP taken in through the window', value: rounded(taken / seconds), unit: 'per second', budget: 'none', ok: true },
+    { name: 'photographs of 2 MP taken in through the window', value: rounded(photographCount / seconds), unit: 'per second', budget: 'none', ok: true },
   ]
 }
 
@@ -115,7 +114,10 @@ export const benchIntakeWindow = async (): Promise<BenchLine[]> => {
     const { id: surveyId } = await ask('surveys.start', { rigId, purpose: 'purchase', surveyDate: today, ruleBook: 'us' })
     await page.goto(`${new URL(program.address).origin}/#/surveys/${surveyId}/photographs`)
     await page.getByRole('button', { name: en.screens.contactSheet.add, exact: true }).first().waitFor()
-    return linesOf(await takeIn(page, paths, async () => (await ask('surveys.get', { surveyId })).photographs.length))
+    const answered = await takeIn(page, paths)
+    const { photographs } = await ask('surveys.get', { surveyId })
+    if (photographs.length !== photographCount) throw new Error(`${photographs.length} of ${photographCount} photographs are in`)
+    return linesOf(answered)
   } finally {
     await browser.close()
     await program.end('SIGTERM')

@@ -1,5 +1,5 @@
 import { describe, expect, it, vi } from 'vitest'
-import { PhotographIntake, type Batch, type SendFile } from '../../../renderer/survey/photograph-intake'
+import { lanesFor, PhotographIntake, type Batch, type SendFile } from '../../../renderer/survey/photograph-intake'
 import { Refusal } from '../../../shared-logic/contract/refusal'
 
 const files = (...names: string[]): File[] => names.map((name) => new File(['x'], name, { type: 'image/jpeg' }))
@@ -7,7 +7,7 @@ const files = (...names: string[]): File[] => names.map((name) => new File(['x']
 /** An intake, all it told, and the way to wait until nothing is on its way. */
 const makeIntake = () => {
   const told: (Batch | undefined)[] = []
-  const intake = new PhotographIntake((batch) => told.push(batch))
+  const intake = new PhotographIntake((batch) => told.push(batch), 2)
   const settled = async (): Promise<Batch> => {
     await vi.waitUntil(() => told.at(-1)?.state !== 'running', { timeout: 2_000, interval: 1 })
     const last = told.at(-1)
@@ -20,6 +20,10 @@ const makeIntake = () => {
 const diskFull = new Refusal({ code: 'disk.full' })
 
 describe('a batch of photographs', () => {
+  it('leaves one core to the window where there are but two', () => {
+    expect([1, 2, 3, 8].map(lanesFor)).toEqual([1, 1, 2, 2])
+  })
+
   it('refuses an unreadable one by name while the rest goes in', async () => {
     const { intake, settled } = makeIntake()
     const sent: string[] = []
