@@ -4,6 +4,7 @@ import { en } from '../../shared-logic/words/en'
 import { sayRefusal } from '../../shared-logic/words/say-refusal'
 import { fileHeaders } from '../serving/served'
 import { windowHeaders } from '../serving/headers'
+import { letGo } from '../serving/let-go'
 import { serveFile } from '../serving/serve-file'
 import { answerRequest } from './api'
 import { BodyReader } from '../serving/body'
@@ -30,13 +31,6 @@ const sayText = (response: ServerResponse, status: number, text: string, headers
 
 const say = (response: ServerResponse, status: number, why: keyof typeof turnedAway, headers: Record<string, string> = {}): void =>
   sayText(response, status, turnedAway[why], headers)
-
-/** What is still being sent is read away for a while, so that the answer is heard, and then the line is cut. */
-const letGo = (request: IncomingMessage): void => {
-  if (request.complete) return
-  request.resume()
-  setTimeout(() => request.destroy(), 5_000).unref()
-}
 
 const sendJson = (request: IncomingMessage, response: ServerResponse, status: number, value: unknown): void => {
   const hangUp = !request.complete

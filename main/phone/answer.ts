@@ -1,10 +1,10 @@
 import type { IncomingMessage, ServerResponse } from 'node:http'
 import type { z } from 'zod'
-import { inputHeader } from '../../shared-logic/contract/input-header'
 import { Refusal } from '../../shared-logic/contract/refusal'
 import { pairRequestSchema, phonePhotographSchema } from '../../shared-logic/phone/phone-door'
 import { en } from '../../shared-logic/words/en'
-import { fileLimitBytes, type Body } from '../serving/body'
+import { bodyRefusal, fileLimitBytes } from '../serving/body'
+import { hasType, jsonInBody, jsonInHeader, type ReadJson } from '../serving/request-json'
 import { fileHeaders } from '../serving/served'
 import { checkTitles } from './check-titles'
 import { PhoneRefusal, send, sendJson, sendRefusal, turnAway } from './replies'
@@ -16,41 +16,27 @@ const pairLimitBytes = 4_000
 
 type Answer = (room: Room, request: IncomingMessage, response: ServerResponse) => Promise<void>
 
-const jsonOf = (text: string): unknown => {
-  try {
-    return JSON.parse(text)
-  } catch {
-    return turnAway(400, 'door.not-json')
-  }
-}
-
-const parsed = <Schema extends z.ZodType>(schema: Schema, value: unknown): z.output<Schema> => {
-  const read = schema.safeParse(value)
-  return read.success ? read.data : turnAway(400, 'door.not-json')
-}
-
-const bodyStatus: Readonly<Record<Extract<Body, { ok: false }>['why'], readonly [number, string]>> = {
-  'no length': [411, 'door.no-length'],
-  'too large': [413, 'door.too-large'],
-  busy: [503, 'door.busy'],
-  'broken off': [400, 'door.broken-off'],
+/** Parsed by its schema, or refused as what cannot be read. */
+const parsed = <Schema extends z.ZodType>(schema: Schema, read: ReadJson): z.output<Schema> => {
+  const result = read.ok ? schema.safeParse(read.value) : undefined
+  return result?.success === true ? result.data : turnAway(400, 'door.not-json')
 }
 
 /** Whoever sends and does not wait for the answer cannot heap up bodies: no further one is read while those worked on fill the memory set aside. */
 const withBody = <Result>({ bodies }: Room, request: IncomingMessage, limitBytes: number, work: (bytes: Uint8Array) => Promise<Result>): Promise<Result> =>
   bodies.readFor(request, limitBytes, async (body) => {
     if (body.ok) return work(body.bytes)
-    const [status, code] = bodyStatus[body.why]
-    return turnAway(status, code, { limit: limitBytes / 1_000_000 })
+    const { status, refusal } = bodyRefusal(body.why, limitBytes)
+    throw new PhoneRefusal(status, refusal)
   })
 
-const needType = (request: IncomingMessage, type: string): void => {
-  if ((request.headers['content-type'] ?? '').split(';')[0]?.trim() !== type) turnAway(415, 'door.not-json')
+const needType = (request: IncomingMessage, type: Parameters<typeof hasType>[1]): void => {
+  if (!hasType(request, type)) turnAway(415, 'door.not-json')
 }
 
 const pair: Answer = async (room, request, response) => {
   needType(request, 'application/json')
-  const { secret, phoneName } = parsed(pairRequestSchema, jsonOf(await withBody(room, request, pairLimitBytes, async (bytes) => Buffer.from(bytes).toString('utf8'))))
+  const { secret, phoneName } = parsed(pairRequestSchema, await withBody(room, request, pairLimitBytes, async (bytes) => jsonInBody(bytes)))
   const closesAt = new Date(room.closesAtMs).toISOString()
   // The paired phone that opens its address again is still the paired phone.
   if (room.pairing.knows(request, room.now())) return sendJson(request, response, 200, { closesAt })
@@ -68,21 +54,10 @@ const arrived: Answer = async (room, request, response) => sendJson(request, res
 /** The header is read before the body: what cannot be taken is turned away before it is sent. */
 const photographs: Answer = async (room, request, response) => {
   needType(request, 'application/octet-stream')
-  const header = request.headers[inputHeader]
-  const text = typeof header === 'string' ? header : ''
-  if (/%(?![0-9a-f]{2})/i.test(text)) turnAway(400, 'door.not-json')
-  const about = parsed(phonePhotographSchema, jsonOf(decoded(text)))
+  const about = parsed(phonePhotographSchema, jsonInHeader(request))
   if (room.arrivals.isFull && room.arrivals.known(about.pictureId) === undefined) turnAway(429, 'phone.too-many')
   const { alreadyThere, warnings } = await withBody(room, request, fileLimitBytes, (bytes) => takePicture(room, about, bytes))
   sendJson(request, response, 200, { pictureId: about.pictureId, alreadyThere, warnings })
-}
-
-const decoded = (text: string): string => {
-  try {
-    return decodeURIComponent(text)
-  } catch {
-    return turnAway(400, 'door.not-json')
-  }
 }
 
 /** Everything a phone may ask; all but pairing only by the paired one. */

@@ -4,6 +4,7 @@ import type { RefusalData } from '../../shared-logic/contract/refusal'
 import { en } from '../../shared-logic/words/en'
 import { sayRefusal } from '../../shared-logic/words/say-refusal'
 import { safeHeaders } from '../serving/headers'
+import { letGo } from '../serving/let-go'
 
 /** A refusal on its way to the phone; thrown anywhere on the way in. */
 export class PhoneRefusal extends Error {
@@ -15,17 +16,6 @@ export class PhoneRefusal extends Error {
 
 export const turnAway = (status: number, code: string, values?: RefusalData['values']): never => {
   throw new PhoneRefusal(status, { code, ...(values && { values }) })
-}
-
-/** Longer than 100 MB last on a good network; nothing of it is held. */
-const readAwayMs = 20_000
-
-/** What is still being sent is read away for a while, and the line is held open: cut at once, the sender would hear of a broken line in place of the answer. */
-const letGo = (request: IncomingMessage): void => {
-  if (request.complete) return
-  request.resume()
-  const tooLong = setTimeout(() => request.destroy(), readAwayMs).unref()
-  request.once('close', () => clearTimeout(tooLong))
 }
 
 /** A browser takes this one over HTTPS alone, and complains of it elsewhere. */

@@ -1,4 +1,5 @@
 import type { IncomingMessage } from 'node:http'
+import type { RefusalData } from '../../shared-logic/contract/refusal'
 
 /** JSON is a form; 8 MB leave room to read a note that is far too long and to say so. */
 export const jsonLimitBytes = 8_000_000
@@ -8,6 +9,19 @@ export const fileLimitBytes = 110_000_000
 const inFlightLimitBytes = 2 * fileLimitBytes
 
 export type Body = { readonly ok: true; readonly bytes: Uint8Array } | { readonly ok: false; readonly why: 'no length' | 'too large' | 'busy' | 'broken off' }
+
+const statuses: Readonly<Record<Extract<Body, { ok: false }>['why'], readonly [status: number, code: string]>> = {
+  'no length': [411, 'door.no-length'],
+  'too large': [413, 'door.too-large'],
+  busy: [503, 'door.busy'],
+  'broken off': [400, 'door.broken-off'],
+}
+
+/** How a body that was not taken is refused, with its HTTP status. */
+export const bodyRefusal = (why: keyof typeof statuses, limitBytes: number): { readonly status: number; readonly refusal: RefusalData } => {
+  const [status, code] = statuses[why]
+  return { status, refusal: { code, ...(why === 'too large' && { values: { limit: limitBytes / 1_000_000 } }) } }
+}
 
 /** A sender this slow is not a network, it is somebody holding the line: bytes a second, once a while has gone by. */
 const leastBytesPerSecond = 2_000
