@@ -1,4 +1,5 @@
 import type { IncomingMessage } from 'node:http'
+import { printable } from '../../shared-logic/words/printable'
 import { cookieOf, newSecret, same } from '../serving/secrets'
 
 /**
@@ -15,10 +16,6 @@ export interface PairedPhone {
 }
 
 export type Pairing = { readonly ok: true; readonly cookie: string } | { readonly ok: false; readonly why: 'phone.wrong-secret' | 'phone.used-secret' | 'phone.withdrawn' }
-
-/** Control characters, and the marks that turn the direction of writing. */
-// oxlint-disable-next-line no-control-regex -- these are the characters to be removed
-const unprintable = /[\u0000-\u001f\u007f-\u009f\u200e\u200f\u202a-\u202e\u2066-\u2069]/g
 
 /**
  * One phone, let in once. The secret stands in the QR code alone; it is traded for a cookie, and a second phone that
@@ -65,7 +62,7 @@ export class PairingDesk {
       return { ok: false, why: 'phone.wrong-secret' }
     }
     if (this.#phone !== undefined) return { ok: false, why: 'phone.used-secret' }
-    this.#phone = { name: phoneName.replaceAll(unprintable, '').trim(), pairedAtMs: nowMs, lastHeardAtMs: nowMs }
+    this.#phone = { name: printable(phoneName), pairedAtMs: nowMs, lastHeardAtMs: nowMs }
     return { ok: true, cookie: `${this.#cookieName}=${this.#session}${this.#cookieRest}` }
   }
 }

@@ -1,3 +1,4 @@
+import { mayGoInLater } from '../../shared-logic/photographs/for-now'
 import type { TurnedAway } from './door'
 
 /** Ended: nothing more goes through this door. Later: this picture goes, only not now. For good: not this picture. */
@@ -7,11 +8,10 @@ export type Kind = 'ended' | 'later' | 'for good'
 const endedStatuses = new Set([401, 403, 410, 421])
 /** Asked again in a while: too slow, too many at once, or trouble on the desktop's side. */
 const laterStatuses = new Set([408, 425, 429])
-const laterCodes = new Set(['door.busy', 'door.broken-off', 'photograph.disk-full', 'photograph.read-only'])
 
 export const kindOf = ({ status, code }: TurnedAway): Kind => {
   if (endedStatuses.has(status)) return 'ended'
-  if (laterStatuses.has(status) || laterCodes.has(code) || code.startsWith('disk.')) return 'later'
+  if (laterStatuses.has(status) || mayGoInLater(code)) return 'later'
   // A fault of the program's may lie in this one picture: it does not hold up the others.
   return status >= 500 && code !== 'program.fault' ? 'later' : 'for good'
 }

@@ -1,4 +1,5 @@
 import { Refusal } from '../../shared-logic/contract/refusal'
+import { mayGoInLater } from '../../shared-logic/photographs/for-now'
 
 /** One file that was not taken in, and why. */
 export interface RefusedFile {
@@ -32,9 +33,8 @@ interface Handed {
  */
 export const lanesFor = (coreCount: number): number => (coreCount > 2 ? 2 : 1)
 
-/** What is refused for the moment, not for the file: no room on the disk, no answer. */
-const passing = /^(?:disk\.|door\.(?:no-answer|busy|broken-off)$)/
-export const mayGoInLater = (problem: unknown): boolean => problem instanceof Refusal && passing.test(problem.data.code)
+/** Whether it is worth handing over again. */
+export const isForNow = (problem: unknown): boolean => problem instanceof Refusal && mayGoInLater(problem.data.code)
 
 const empty: Batch = { total: 0, done: 0, taken: 0, refused: [], state: 'running' }
 
@@ -66,7 +66,7 @@ export class PhotographIntake {
 
   /** What was refused for the moment is handed over once more. */
   tryAgain(): void {
-    const again = [...this.#refused].filter(([{ problem }]) => mayGoInLater(problem))
+    const again = [...this.#refused].filter(([{ problem }]) => isForNow(problem))
     for (const [refused] of again) this.#refused.delete(refused)
     this.#take(again.map(([, handed]) => handed))
   }

@@ -7,7 +7,7 @@ import { RefusalNotice } from '../parts/refusal-notice'
 import { useUnits } from '../parts/use-settings'
 import { useWords } from '../parts/use-words'
 import style from './photographs.module.css'
-import { mayGoInLater } from './photograph-intake'
+import { isForNow } from './photograph-intake'
 import type { Photographs } from './use-photographs'
 
 interface PhotographNewsProps {
@@ -68,7 +68,7 @@ const BatchNews = ({ photographs: { batch, cancel, dismiss, tryAgain } }: Photog
           <ul>{batch.refused.map((each, index) => <li key={`${index} ${each.fileName}`} className={style.refused}>{sentenceWithName(each.fileName, sentenceOf(words, each.problem), said.refused)}</li>)}</ul>
         )}
       </div>
-      {batch.refused.some(({ problem }) => mayGoInLater(problem)) && <Button onPress={tryAgain}>{words.screens.shell.tryAgain}</Button>}
+      {batch.refused.some(({ problem }) => isForNow(problem)) && <Button onPress={tryAgain}>{words.screens.shell.tryAgain}</Button>}
       {!isQuiet && <Button onPress={dismiss}>{said.dismiss}</Button>}
     </output>
   )

@@ -114,13 +114,14 @@ describe('a batch of photographs', () => {
     expect(letGo).toHaveBeenCalledOnce()
   })
 
-  it('what the disk had no room for goes in when it is tried again; what is no picture does not', async () => {
+  // The yard's database and the shelf of originals each say so in a code of their own.
+  it.each(['disk.full', 'photograph.disk-full', 'photograph.read-only', 'door.no-answer'])('what was refused for the moment (%s) goes in when it is tried again; what is no picture does not', async (code) => {
     const { intake, settled } = makeIntake()
     let isFull = true
     const sent: string[] = []
     intake.add(files('hub.jpg', 'notes.jpg'), (file) => {
       if (file.name === 'notes.jpg') return Promise.reject(new Refusal({ code: 'photograph.not-a-picture' }))
-      if (isFull) return Promise.reject(diskFull)
+      if (isFull) return Promise.reject(new Refusal({ code }))
       sent.push(file.name)
       return Promise.resolve()
     })
