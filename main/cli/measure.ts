@@ -29,6 +29,7 @@ const outlineOf = ({ values }: Given): Outline => {
   const { outline, sensitivity } = values
   const isFinding = values['find-rust'] === true
   if ((outline === undefined) !== isFinding) throw new WrongUsage(words.wrongUsage.outlineOrFind)
+  if (sensitivity !== undefined && !isFinding) throw new WrongUsage(words.wrongUsage.sensitivityOfOutline)
   return outline === undefined
     ? { by: 'finder', finder: 'rust 1', sensitivity: sensitivityOf(sensitivity ?? '0.5'), strokes: [] }
     : { by: 'polygon', points: pointsOf(outline) }

@@ -34,6 +34,7 @@ export const commandLine = {
     scale: '“{written}” is no scale. Write two points and a length ("410,300 1210,300 100 mm"), or four corners and two sides ("… 200 mm x 150 mm").',
     points: '“{written}” are no points. Write each as x,y in pixels: "100,100 400,100 400,300".',
     sensitivity: '“{written}” is no sensitivity. Write a number from 0 to 1.',
+    sensitivityOfOutline: '--sensitivity is for --find-rust; an outline drawn by hand has none.',
     outlineOrFind: 'measure needs an outline: either --outline with its points, or --find-rust.',
     noScale: 'measure needs --scale: a known length or rectangle in the picture.',
   },

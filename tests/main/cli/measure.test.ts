@@ -105,6 +105,7 @@ describe('what cannot be measured is refused in a sentence', () => {
     ['no scale', ['--outline', square]],
     ['a scale without a unit', ['--scale', '100,700 500,700 200', '--outline', square]],
     ['two points for an outline', ['--scale', known, '--outline', '1,1 2,2']],
+    ['a sensitivity beside an outline', ['--scale', known, '--outline', '100,100 400,100 400,300', '--sensitivity', '0.4']],
     ['a sensitivity of 3', ['--scale', known, '--find-rust', '--sensitivity', '3']],
   ])('wrong usage: %s', async (_, options) => {
     expect((await measure(...options)).code).toBe(2)
