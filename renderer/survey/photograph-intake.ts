@@ -7,7 +7,7 @@ export interface RefusedFile {
   readonly problem: unknown
 }
 
-/** How far a batch has come. `done` counts taken and refused files; `left` those a cancel kept out. */
+/** How far a batch has come. `done` counts taken and refused files. */
 export interface Batch {
   readonly total: number
   readonly done: number
