@@ -1,3 +1,4 @@
+import { useQueryClient } from '@tanstack/react-query'
 import { useCallback, useEffect, useMemo, useRef, useState } from 'react'
 import { catalogue } from '../../shared-logic/checks/catalogue'
 import type { Answer } from '../../shared-logic/survey/answer'
@@ -5,8 +6,8 @@ import { assess, assessOne, type Assessed } from '../../shared-logic/survey/asse
 import { placeKey } from '../../shared-logic/survey/keys'
 import type { Survey } from '../../shared-logic/survey/records'
 import { nextCheck, nextOpen, previousCheck, stopsOf, whereToResume, type Stop } from '../../shared-logic/survey/walk'
-import { call } from '../client/desk-client'
 import type { Change, Changes, CheckPlace } from './answer-queue'
+import { standAt, stoodAt } from './stood-at'
 import { useAnswers } from './use-answers'
 
 /** The walk as the screen needs it: where the surveyor stands, what counts, and the ways to move and to answer. */
@@ -39,13 +40,14 @@ export const placeOf = (assessed: Assessed): CheckPlace => ({ checkId: assessed.
 
 /** Tells the desk where the surveyor stands; only the last place counts, so a lost call is made good by the next move. */
 const useStandAt = (surveyId: string, current: Assessed | undefined): void => {
-  const told = useRef<string>(undefined)
+  const client = useQueryClient()
+  const told = useRef(stoodAt(client, surveyId))
   const key = current?.key
   const here = current && placeOf(current)
   useEffect(() => {
     if (key === undefined || here === undefined || told.current === key) return
     told.current = key
-    call('surveys.standAt', { surveyId, here }).catch(() => {
+    standAt(client, surveyId, here).catch(() => {
       told.current = undefined
     })
   })
@@ -58,9 +60,11 @@ export const useWalk = (survey: Survey, startAt: string | undefined): Walk | und
   const facts = useMemo(() => ({ rig, ruleBook, purpose, surveyDate }), [rig, ruleBook, purpose, surveyDate])
   const assessed = useMemo(() => assess(catalogue, { ...facts, answers: answers.counted }), [facts, answers.counted])
   const stops = useMemo(() => stopsOf(assessed), [assessed])
-  const [chosen, setChosen] = useState(startAt ?? (survey.here && placeKey(survey.here.checkId, survey.here.position)))
-  const [resumed] = useState(() => whereToResume(assessed, chosen)?.key)
-  const current = assessed.find((each) => each.key === chosen) ?? assessed.find((each) => each.key === resumed) ?? assessed[0]
+  const client = useQueryClient()
+  const [chosen, setChosen] = useState(startAt ?? stoodAt(client, survey.id) ?? (survey.here && placeKey(survey.here.checkId, survey.here.position)))
+  const current = whereToResume(assessed, chosen)
+  // The rig's record may do away with the check that is open: the walk goes on at its station, and stays where it went.
+  if (current !== undefined && current.key !== chosen) setChosen(current.key)
   const stop = stops.find((each) => each.station === current?.check.station)
   useStandAt(survey.id, current)
 
