@@ -65,7 +65,8 @@ const BatchNews = ({ photographs: { batch, cancel, dismiss, tryAgain } }: Photog
       <div className={style.told}>
         {(taken > 0 || batch.state === 'cancelled') && <p>{summary}</p>}
         {batch.refused.length > 0 && (
-          <ul>{batch.refused.map((each, index) => <li key={`${index} ${each.fileName}`} className={style.refused}>{sentenceWithName(each.fileName, sentenceOf(words, each.problem), said.refused)}</li>)}</ul>
+          // oxlint-disable-next-line jsx-a11y/no-noninteractive-tabindex -- a long list is scrolled by the arrow keys
+          <ul className={style.refusals} {...(batch.refused.length > 2 && { tabIndex: 0 })}>{batch.refused.map((each, index) => <li key={`${index} ${each.fileName}`} className={style.refused}>{sentenceWithName(each.fileName, sentenceOf(words, each.problem), said.refused)}</li>)}</ul>
         )}
       </div>
       {batch.refused.some(({ problem }) => isForNow(problem)) && <Button onPress={tryAgain}>{words.screens.shell.tryAgain}</Button>}

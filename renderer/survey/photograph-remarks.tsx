@@ -3,6 +3,7 @@ import type { Photograph, Survey } from '../../shared-logic/survey/records'
 import { sayAlike, sayWarnings } from '../../shared-logic/words/say-photograph'
 import { useWords } from '../parts/use-words'
 import style from './quality-news.module.css'
+import { SideBySide } from './side-by-side'
 import { TakeAgain } from './take-again'
 import type { Photographs } from './use-photographs'
 
@@ -21,11 +22,12 @@ interface PhotographRemarksProps {
 export const PhotographRemarks = ({ photograph, name, survey, photographs, onCamera }: PhotographRemarksProps) => {
   const words = useWords()
   const warnings = sayWarnings(words, photograph)
-  const alike = survey === undefined ? [] : sayAlike(words, photograph, alikeTo(photograph, survey.photographs), survey)
+  const alike = survey === undefined ? [] : alikeTo(photograph, survey.photographs)
   if (warnings.length + alike.length === 0) return null
   return (
     <div className={style.remarks}>
-      {[...warnings, ...alike].map((sentence) => <p key={sentence}>{sentence}</p>)}
+      {[...warnings, ...(survey === undefined ? [] : sayAlike(words, photograph, alike, survey))].map((sentence) => <p key={sentence}>{sentence}</p>)}
+      {survey !== undefined && alike.length > 0 && <div><SideBySide photograph={photograph} alike={alike} survey={survey} /></div>}
       {photographs && warnings.length > 0 && <div><TakeAgain photograph={photograph} name={name} photographs={photographs} onCamera={onCamera} /></div>}
     </div>
   )

@@ -1,11 +1,14 @@
+import { useState } from 'react'
 import type { Photograph, Survey } from '../../shared-logic/survey/records'
 import { say } from '../../shared-logic/words/say'
-import { sayAlike, sayWarnings } from '../../shared-logic/words/say-photograph'
+import type { Words } from '../../shared-logic/words/en'
+import { callPhotograph, sayAlike, sayWarnings, shortWarnings } from '../../shared-logic/words/say-photograph'
 import { MarkedPicture } from '../marking/marked-picture'
 import { Button } from '../parts/button'
 import { useWords } from '../parts/use-words'
 import { PhotographNews } from './photograph-news'
 import style from './quality-news.module.css'
+import { SideBySide } from './side-by-side'
 import { TakeAgain } from './take-again'
 import { useFocusKept } from './use-focus-kept'
 import { useFreshConcerns, type Concern, type FreshConcerns } from './use-fresh-concerns'
@@ -34,21 +37,40 @@ export const ArrivalNews = (props: ArrivalNewsProps) => {
   )
 }
 
-/** What may be wrong with photographs just taken in, said while the surveyor still stands there. They are kept either way. */
+/** 'Look again: blurred', or how many there are. */
+const sayBriefly = (words: Words, concerns: readonly Concern[]): string => {
+  const said = words.screens.photographs
+  const [first] = concerns
+  if (first === undefined || concerns.length > 1) return say(said.look, { count: concerns.length }, 'metric')
+  const short = shortWarnings(words, first.photograph).map((warning) => warning.toLowerCase())
+  return say(said.lookOne, { warnings: [...short, ...(first.alike.length > 0 ? [said.lookAlike] : [])].join(', ') }, 'metric')
+}
+
+/**
+ * What may be wrong with photographs just taken in, said while the surveyor still stands there. They are kept either way.
+ * Where there is little room it is one line, which opens the rest.
+ */
 const QualityNews = ({ fresh: { concerns, understood }, ...props }: ArrivalNewsProps & { readonly fresh: FreshConcerns }) => {
-  const said = useWords().screens.photographs
+  const words = useWords()
+  const said = words.screens.photographs
+  const [isOpen, setOpen] = useState(false)
   const left = concerns.length - mostShown
+  const note = (): void => {
+    setOpen(false)
+    understood()
+  }
   return (
-    <output className={style.news} aria-label={said.heading} data-quiet={concerns.length === 0}>
+    <output className={style.news} aria-label={said.heading} data-quiet={concerns.length === 0} data-open={isOpen}>
       {concerns.length > 0 && (
         <>
+          <div className={style.head}>
+            <span className={style.brief}><Button kind="quiet" aria-expanded={isOpen} onPress={() => setOpen(!isOpen)}>{sayBriefly(words, concerns)}</Button></span>
+            <span className={style.kept}>{left > 0 && `${say(said.more, { count: left }, 'metric')} `}{said.onlySaid}</span>
+            <Button onPress={note}>{said.understood}</Button>
+          </div>
           <ul className={style.list}>
             {concerns.toSorted((a, b) => Number(a.isWarned) - Number(b.isWarned)).slice(-mostShown).toReversed().map((concern) => <ConcernLine key={concern.photograph.id} concern={concern} {...props} />)}
           </ul>
-          <div className={style.foot}>
-            <span>{left > 0 && `${say(said.more, { count: left }, 'metric')} `}{said.onlySaid}</span>
-            <Button onPress={understood}>{said.understood}</Button>
-          </div>
         </>
       )}
     </output>
@@ -61,7 +83,7 @@ interface ConcernLineProps extends ArrivalNewsProps {
 
 const ConcernLine = ({ concern: { photograph, isWarned, alike }, survey, photographs, onCamera, canTakeAgain }: ConcernLineProps) => {
   const words = useWords()
-  const name = photograph.caption === '' ? photograph.fileName : photograph.caption
+  const name = callPhotograph(photograph)
   return (
     <li className={style.line}>
       <MarkedPicture photograph={photograph} size="small" alt="" className={style.small} />
@@ -69,7 +91,10 @@ const ConcernLine = ({ concern: { photograph, isWarned, alike }, survey, photogr
         <p className={style.name}>{name}</p>
         {[...sayWarnings(words, photograph), ...sayAlike(words, photograph, alike, survey)].map((sentence) => <p key={sentence}>{sentence}</p>)}
       </div>
-      {isWarned && canTakeAgain(photograph) && <TakeAgain photograph={photograph} name={name} photographs={photographs} onCamera={onCamera} />}
+      <div className={style.acts}>
+        {alike.length > 0 && <SideBySide photograph={photograph} alike={alike} survey={survey} />}
+        {isWarned && canTakeAgain(photograph) && <TakeAgain photograph={photograph} name={name} photographs={photographs} onCamera={onCamera} />}
+      </div>
     </li>
   )
 }

@@ -21,19 +21,27 @@ export const sayWarnings = (words: Words, photograph: Warned): string[] =>
 export const shortWarnings = (words: Words, photograph: Warned): string[] => warningsOf(photograph).map(({ key }) => words.screens.photographs.short[key])
 
 /** 'Oil level, left front'; undefined for a photograph of no check. */
-const sayPlaceOf = (words: Words, { checkId, position }: Pick<Photograph, 'checkId' | 'position'>, { rig }: Pick<OfSurvey, 'rig'>): string | undefined =>
+export const sayPlaceOf = (words: Words, { checkId, position }: Pick<Photograph, 'checkId' | 'position'>, { rig }: Pick<OfSurvey, 'rig'>): string | undefined =>
   checkId === undefined ? undefined : namePlace(words.checks[checkId]?.title ?? checkId, sayPosition(position ?? 'rig', rig.trailer.axleCount))
 
-/** That other photographs of the survey are the same or look alike, and where they stand; each place once. */
+/** As it is called: its caption, or the file's name where it has none. */
+export const callPhotograph = ({ caption, fileName }: Pick<Photograph, 'caption' | 'fileName'>): string => (caption.trim() === '' ? fileName : caption.trim())
+
+/** Named one by one; of a longer series the rest is counted. */
+const mostNamed = 3
+
+/** Which other photographs of the survey are the same or look alike, and where they stand. */
 export const sayAlike = (words: Words, photograph: Photograph, alike: readonly Alike[], survey: OfSurvey): string[] => {
   const said = words.screens.photographs
   const sentences = alike.flatMap(({ id, isSame }) => {
     const other = survey.photographs.find((each) => each.id === id)
     if (other === undefined) return []
-    if (other.checkId === photograph.checkId && other.position === photograph.position) return [said.alikeHere]
+    const name = callPhotograph(other)
     const place = sayPlaceOf(words, other, survey)
-    if (place === undefined) return [isSame ? said.sameOfNone : said.alikeOfNone]
-    return [say(isSame ? said.same : said.alike, { place }, 'metric')]
+    if (place === undefined) return [say(isSame ? said.sameOfNone : said.alikeOfNone, { name }, 'metric')]
+    if (other.checkId === photograph.checkId && other.position === photograph.position) return [say(said.alikeHere, { name }, 'metric')]
+    return [say(isSame ? said.same : said.alike, { name, place }, 'metric')]
   })
-  return [...new Set(sentences)]
+  const rest = sentences.length - mostNamed
+  return [...sentences.slice(0, mostNamed), ...(rest > 0 ? [say(said.alikeMore, { count: rest }, 'metric')] : [])]
 }

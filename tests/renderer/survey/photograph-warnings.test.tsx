@@ -105,7 +105,7 @@ describe('what may be wrong with a photograph', { timeout: 30_000 }, () => {
     await within(news()).findByText(/^And 1 more/)
     const [first, second] = within(news()).getAllByRole('listitem')
     expect(first?.textContent).toMatch(/^blurred\.jpgBlurred:/)
-    expect(second?.textContent).toMatch(/^c\.jpgIt looks like another one here\./)
+    expect(second?.textContent).toMatch(/^c\.jpgIt looks like “a\.jpg” here\.It looks like “b\.jpg” here\./)
   })
 
   it('beside it, large, the camera’s time and place stand as people read them', async () => {
@@ -189,8 +189,35 @@ describe('pictures that are alike', { timeout: 30_000 }, () => {
     await userEvent.keyboard('j')
     await waitFor(async () => expect((await screen.findByRole('heading', { level: 3 })).textContent).toMatch(/right front/))
     await add('again.jpg')
-    expect(await within(news()).findByText('It looks like the one at “Oil level, left front”.')).toBeDefined()
+    expect(await within(news()).findByText('It looks like “hub.jpg” at “Oil level, left front”.')).toBeDefined()
     expect(within(news()).queryByRole('button', { name: 'Take it again: again.jpg' })).toBeNull()
+  })
+
+  it('are shown side by side, each with its name and place', async () => {
+    const { add } = walkWith({ 'hub.jpg': { ...good, lookHash: '00000000000000ff' }, 'again.jpg': { ...good, lookHash: '000000000000007f' } })
+    await add('hub.jpg')
+    await userEvent.keyboard('j')
+    await waitFor(async () => expect((await screen.findByRole('heading', { level: 3 })).textContent).toMatch(/right front/))
+    await add('again.jpg')
+    await userEvent.click(await within(news()).findByRole('button', { name: 'Side by side with what looks like it: again.jpg' }))
+    const figures = within(await screen.findByRole('dialog', { name: 'Side by side' })).getAllByRole('figure')
+    expect(figures.map((figure) => figure.textContent)).toEqual([
+      'This oneagain.jpgOil level, right front4000 × 3000 pixels',
+      'hub.jpgOil level, left front4000 × 3000 pixels',
+    ])
+  })
+})
+
+describe('in one line, where there is little room', { timeout: 30_000 }, () => {
+  it('says what is wrong with one, how many there are of several, and opens the rest', async () => {
+    const { add } = walkWith({ 'hub.jpg': { ...blurred, lookHash: '00000000000000ff' }, 'again.jpg': { ...blurred, lookHash: '00000000000000ff' } })
+    await add('hub.jpg')
+    expect(await within(news()).findByRole('button', { name: 'Look again: blurred' })).toBeDefined()
+    await add('again.jpg')
+    const line = await within(news()).findByRole('button', { name: 'Look again at 2 photographs' })
+    expect(line.getAttribute('aria-expanded')).toBe('false')
+    await userEvent.click(line)
+    expect(line.getAttribute('aria-expanded')).toBe('true')
   })
 })
 

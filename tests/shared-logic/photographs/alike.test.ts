@@ -36,11 +36,18 @@ test('among many each is told of the others: both sides, and as it is told by it
   expect(alikeAmong(all.slice(0, 1)).size).toBe(0)
 })
 
-test('is said with the place, each place once', () => {
+test('is said by name and place', () => {
   const own = photograph('own', 'a', bits(0), oil)
   const photographs = [own, photograph('b', 'b', bits(1), oil), photograph('c', 'c', bits(2), oil), photograph('d', 'a', bits(0), seal), photograph('e', 'e', bits(1))]
   const survey = { photographs, rig: { trailer: { axleCount: 2 } } }
-  expect(sayAlike(en, own, alikeTo(own, photographs), survey)).toEqual(['The same picture also stands at “Seal, right front”.', 'It looks like another one here.', 'It looks like one without a check.'])
+  expect(sayAlike(en, own, alikeTo(own, photographs), survey)).toEqual(['The same picture, “d.jpg”, also stands at “Seal, right front”.', 'It looks like “b.jpg” here.', 'It looks like “c.jpg” here.', 'And like 1 more.'])
+})
+
+test('by its caption where it has one, and told where it has no check', () => {
+  const own = photograph('own', 'a', bits(0), oil)
+  const photographs = [own, { ...photograph('b', 'b', bits(1)), caption: ' Seal seen from below ' }, photograph('c', 'a', bits(0))]
+  const survey = { photographs, rig: { trailer: { axleCount: 2 } } }
+  expect(sayAlike(en, own, alikeTo(own, photographs), survey)).toEqual(['The same picture, “c.jpg”, also stands without a check.', 'It looks like “Seal seen from below”, which has no check.'])
 })
 
 test('500 photographs are compared with one another within a frame or two', () => {
