@@ -95,7 +95,8 @@ const takeOne = async (page: Page): Promise<Shot> => {
   const { key = Number.NaN, thumbnail = Number.NaN, kept, isBlank } = await timed.jsonValue()
   if (isBlank !== false) throw new Error('the thumbnail shows nothing')
   const dismiss = dialog.getByRole('button', { name: survey.photographs.dismiss, exact: true })
-  if (await dismiss.isVisible()) await dismiss.click()
+  // The news may go by itself while the hand is on its way to the button.
+  if (await dismiss.isVisible()) await dismiss.click({ timeout: 1000 }).catch(() => dismiss.waitFor({ state: 'detached' }))
   return { toThumbnailMs: thumbnail - key, toKeptMs: kept === undefined ? undefined : kept - key }
 }
 
@@ -117,6 +118,8 @@ const shoot = async (): Promise<Shot[]> => {
     const counted: Shot[] = []
     await takeOne(page)
     for (let tries = 0; tries < mostTries && counted.length < wantedShots; tries += 1) {
+      // Out of step with the film, or the same two frames come round for ever.
+      await page.waitForTimeout((tries % 11) * 70)
       await shutter.focus()
       const shot = await takeOne(page)
       if (shot.toKeptMs !== undefined) counted.push(shot)
