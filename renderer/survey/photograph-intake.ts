@@ -7,11 +7,15 @@ export interface RefusedFile {
   readonly problem: unknown
 }
 
-/** How far a batch has come. `done` counts taken and refused files. */
+/**
+ * How far a batch has come. `done` counts taken and refused files, `takenBefore` what went in whole before it and is
+ * still being told of: one picture after the other is a batch each, and the news would tell only of the last.
+ */
 export interface Batch {
   readonly total: number
   readonly done: number
   readonly taken: number
+  readonly takenBefore: number
   readonly refused: readonly RefusedFile[]
   readonly state: 'running' | 'finished' | 'cancelled'
 }
@@ -36,7 +40,7 @@ export const lanesFor = (coreCount: number): number => (coreCount > 2 ? 2 : 1)
 /** Whether it is worth handing over again. */
 export const isForNow = (problem: unknown): boolean => problem instanceof Refusal && mayGoInLater(problem.data.code)
 
-const empty: Batch = { total: 0, done: 0, taken: 0, refused: [], state: 'running' }
+const empty: Batch = { total: 0, done: 0, taken: 0, takenBefore: 0, refused: [], state: 'running' }
 
 /**
  * Takes photographs in, as many at a time as there are lanes, in the order given; what comes meanwhile joins the batch under way. A file that
@@ -84,7 +88,8 @@ export class PhotographIntake {
     if (more.length === 0) return
     this.#isStopped = false
     this.#waiting.push(...more)
-    const under = this.#batch?.state === 'running' ? this.#batch : empty
+    const last = this.#batch
+    const under = last?.state === 'running' ? last : { ...empty, takenBefore: last?.state === 'finished' ? last.takenBefore + last.taken : 0 }
     this.#tell({ ...under, total: under.total + more.length })
     while (this.#lanes < this.mostLanes && this.#waiting.length > 0) void this.#runLane()
   }

@@ -52,6 +52,7 @@ const BatchNews = ({ photographs: { batch, cancel, dismiss, tryAgain } }: Photog
   }, [isQuiet])
   if (batch === undefined) return null
   const { done, taken, total } = batch
+  const takenInAll = batch.takenBefore + taken
   if (batch.state === 'running')
     return (
       <div className={style.news}>
@@ -59,11 +60,11 @@ const BatchNews = ({ photographs: { batch, cancel, dismiss, tryAgain } }: Photog
         <Button onPress={cancel}>{said.cancel}</Button>
       </div>
     )
-  const summary = batch.state === 'cancelled' ? say(said.cancelled, { taken, total }, units) : taken === 1 ? said.takenOne : say(said.taken, { taken }, units)
+  const summary = batch.state === 'cancelled' ? say(said.cancelled, { taken, total }, units) : takenInAll === 1 ? said.takenOne : say(said.taken, { taken: takenInAll }, units)
   return (
     <output className={style.news}>
       <div className={style.told}>
-        {(taken > 0 || batch.state === 'cancelled') && <p>{summary}</p>}
+        {(takenInAll > 0 || batch.state === 'cancelled') && <p>{summary}</p>}
         {batch.refused.length > 0 && (
           // oxlint-disable-next-line jsx-a11y/no-noninteractive-tabindex -- a long list is scrolled by the arrow keys
           <ul className={style.refusals} {...(batch.refused.length > 2 && { tabIndex: 0 })}>{batch.refused.map((each, index) => <li key={`${index} ${each.fileName}`} className={style.refused}>{sentenceWithName(each.fileName, sentenceOf(words, each.problem), said.refused)}</li>)}</ul>

@@ -9,7 +9,7 @@ const makePace = () => {
   const shown: Arrived[] = []
   return { pace: new IntakePace((arrived) => shown.push(arrived)), shown }
 }
-const running = (done: number) => ({ total: 500, done, taken: done, refused: [], state: 'running' as const })
+const running = (done: number) => ({ total: 500, done, taken: done, takenBefore: 0, refused: [], state: 'running' as const })
 
 it('shows the first photograph at once', () => {
   const { pace, shown } = makePace()

@@ -114,6 +114,30 @@ describe('a batch of photographs', () => {
     expect(letGo).toHaveBeenCalledOnce()
   })
 
+  it('counts on while what went in before is still told of: six pictures one after the other are six', async () => {
+    const { intake, settled } = makeIntake()
+    for (const name of ['1', '2', '3']) {
+      intake.add(files(name), () => Promise.resolve())
+      await settled()
+    }
+    intake.add(files('4', '5', '6'), () => Promise.resolve())
+    expect(await settled()).toMatchObject({ total: 3, taken: 3, takenBefore: 3 })
+    intake.dismiss()
+    intake.add(files('7'), () => Promise.resolve())
+    expect(await settled()).toMatchObject({ taken: 1, takenBefore: 0 })
+  })
+
+  it('counts anew after what was stopped', async () => {
+    const { intake, settled } = makeIntake()
+    intake.add(files('1', '2'), () => {
+      intake.cancel()
+      return Promise.resolve()
+    })
+    expect((await settled()).state).toBe('cancelled')
+    intake.add(files('3'), () => Promise.resolve())
+    expect(await settled()).toMatchObject({ total: 1, taken: 1, takenBefore: 0 })
+  })
+
   // The yard's database and the shelf of originals each say so in a code of their own.
   it.each(['disk.full', 'photograph.disk-full', 'photograph.read-only', 'door.no-answer'])('what was refused for the moment (%s) goes in when it is tried again; what is no picture does not', async (code) => {
     const { intake, settled } = makeIntake()
