@@ -2,6 +2,7 @@ import { memo, useEffect, useRef, useState } from 'react'
 import { useLocation } from 'wouter'
 import { holdLocation } from '../client/hash-location'
 import { ConfirmDialog } from './dialog'
+import { holdWindow } from './hold-window'
 import { useWords } from './use-words'
 
 /** Asks before the window or the screen is left while `isHeld`. Links, the back button and closing the window alike. */
@@ -12,13 +13,12 @@ export const LeaveGuard = memo(({ isHeld }: { readonly isHeld: boolean }) => {
   const release = useRef<() => void>(undefined)
   useEffect(() => {
     if (!isHeld) return undefined
-    const holdWindow = (event: BeforeUnloadEvent): void => event.preventDefault()
     const letGo = holdLocation(setWanted)
     release.current = letGo
-    window.addEventListener('beforeunload', holdWindow)
+    const letWindowGo = holdWindow()
     return () => {
       letGo()
-      window.removeEventListener('beforeunload', holdWindow)
+      letWindowGo()
     }
   }, [isHeld])
   const leave = (): void => {

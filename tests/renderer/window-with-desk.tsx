@@ -11,8 +11,8 @@ import { defaultSettings, type Settings } from '../../shared-logic/survey/settin
 // A machine that runs other tests beside these is slow; nothing here is about speed.
 configure({ asyncUtilTimeout: 8_000 })
 
-/** Answers of a desk at the other end of the bridge: a value, or a refusal by throwing it as a reply. */
-export type Answers = { readonly [Name in ProcedureName]?: (input: InputOf<Name>) => OutputOf<Name> | Reply }
+/** Answers of a desk at the other end of the bridge: a value, at once or in time, or a refusal as a reply. */
+export type Answers = { readonly [Name in ProcedureName]?: (input: InputOf<Name>) => OutputOf<Name> | Reply | Promise<OutputOf<Name>> }
 
 export interface Asked {
   readonly name: string
@@ -29,8 +29,7 @@ export const drawWithDesk = (screen: ReactNode, answers: Answers, settings: Part
     asked.push({ name, input })
     const answer = all[name]
     if (!answer) return Promise.reject(new Error(`nothing answers ${name}`))
-    const value = answer(input as never)
-    return Promise.resolve(isReply(value) ? value : { ok: true, value })
+    return Promise.resolve(answer(input as never)).then((value) => (isReply(value) ? value : { ok: true, value }))
   }
   Object.defineProperty(window, 'bunkwright', { value: { call }, configurable: true })
   const drawn = render(

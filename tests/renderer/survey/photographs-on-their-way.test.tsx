@@ -1,0 +1,89 @@
+import { cleanup, screen, waitFor } from '@testing-library/react'
+import userEvent from '@testing-library/user-event'
+import { useState } from 'react'
+import { afterEach, expect, it, vi } from 'vitest'
+import { ContactSheetPage } from '../../../renderer/contact-sheet/contact-sheet-page'
+import { SurveyWalk } from '../../../renderer/survey/survey-walk'
+import { layOut } from '../contact-sheet/a-sheet'
+import { drawWithDesk } from '../window-with-desk'
+import { photographOf, surveyAt } from './desk-of-one-survey'
+
+afterEach(() => {
+  cleanup()
+  vi.restoreAllMocks()
+})
+window.scrollTo = () => undefined
+Element.prototype.scrollIntoView = () => undefined
+
+const oil = 'hubs.oil-level'
+const survey = surveyAt(oil, 'axle 1 left')
+
+const Screens = () => {
+  const [isSheet, setSheet] = useState(true)
+  return (
+    <>
+      <button type="button" onClick={() => setSheet(!isSheet)}>Other screen</button>
+      {isSheet ? <ContactSheetPage surveyId={survey.id} /> : <SurveyWalk surveyId={survey.id} />}
+    </>
+  )
+}
+
+/** Both screens of one survey over a desk that takes a photograph in when it is let. */
+const drawScreens = () => {
+  layOut()
+  const waiting: (() => void)[] = []
+  let number = 0
+  const drawn = drawWithDesk(<Screens />, {
+    'surveys.get': () => survey,
+    'surveys.standAt': () => ({}),
+    'photographs.add': ({ fileName }) =>
+      new Promise((resolve) => {
+        number += 1
+        const photograph = photographOf(number, fileName)
+        waiting.push(() => resolve({ photograph, alreadyThere: false }))
+      }),
+  })
+  const add = async (...names: string[]): Promise<void> => {
+    await screen.findByText('No photographs yet')
+    const input = drawn.container.querySelector<HTMLInputElement>('input[type=file]')
+    if (!input) throw new Error('no picker')
+    await userEvent.upload(input, names.map((name) => new File(['x'], name, { type: 'image/jpeg' })))
+    await waitFor(() => expect(waiting.length).toBeGreaterThan(0))
+  }
+  const letOneIn = (): void => waiting.shift()?.()
+  const changeScreen = () => userEvent.click(screen.getByRole('button', { name: 'Other screen' }))
+  return { ...drawn, add, letOneIn, changeScreen, waiting }
+}
+
+it('photographs on their way are told of on the walk, and on the sheet again', { timeout: 30_000 }, async () => {
+  const { add, letOneIn, changeScreen, waiting } = drawScreens()
+  await add('a.jpg', 'b.jpg', 'c.jpg', 'd.jpg', 'e.jpg')
+  expect(await screen.findByText('Taking in 0 of 5')).toBeDefined()
+  await changeScreen()
+  await screen.findByRole('heading', { level: 3 })
+  expect(screen.getByText('Taking in 0 of 5')).toBeDefined()
+  letOneIn()
+  expect(await screen.findByText('Taking in 1 of 5')).toBeDefined()
+  await changeScreen()
+  expect(await screen.findByText('Taking in 1 of 5')).toBeDefined()
+  for (let left = 4; left > 0; left -= 1) {
+    await waitFor(() => expect(waiting.length).toBeGreaterThan(0))
+    letOneIn()
+  }
+  expect(await screen.findByText('5 photographs added.')).toBeDefined()
+})
+
+const isAskedBeforeClosing = (): boolean => !window.dispatchEvent(new Event('beforeunload', { cancelable: true }))
+
+it('while photographs are on their way the window asks before it is closed, on whatever screen; not after', { timeout: 30_000 }, async () => {
+  const { add, letOneIn, changeScreen } = drawScreens()
+  await screen.findByText('No photographs yet')
+  expect(isAskedBeforeClosing()).toBe(false)
+  await add('a.jpg')
+  expect(isAskedBeforeClosing()).toBe(true)
+  await changeScreen()
+  await screen.findByRole('heading', { level: 3 })
+  expect(isAskedBeforeClosing()).toBe(true)
+  letOneIn()
+  await waitFor(() => expect(isAskedBeforeClosing()).toBe(false))
+})
