@@ -1,6 +1,7 @@
 import type { ReactNode } from 'react'
 import { say } from '../../shared-logic/words/say'
 import { Button } from '../parts/button'
+import { TurnSign } from '../parts/turn-sign'
 import { useWords } from '../parts/use-words'
 import style from './act-bar.module.css'
 
@@ -25,8 +26,8 @@ const Sign = ({ path }: { readonly path: string }) => <svg viewBox="0 0 16 16" c
 
 /** Drawn where a shape says it sooner than a word; the word is its name. */
 const signs: Partial<Record<SheetAct, ReactNode>> = {
-  turnLeft: <Sign path="M3 2.5v4h4M3.3 6.2A5.5 5.5 0 1 1 2.6 9.5" />,
-  turnRight: <Sign path="M13 2.5v4h-4M12.7 6.2A5.5 5.5 0 1 0 13.4 9.5" />,
+  turnLeft: <TurnSign to="left" />,
+  turnRight: <TurnSign to="right" />,
   earlier: <Sign path="M7 3.5 2.5 8 7 12.5M2.5 8h11" />,
   later: <Sign path="M9 3.5 13.5 8 9 12.5M13.5 8h-11" />,
 }

@@ -80,7 +80,7 @@ export const ContactSheet = ({ survey, intake }: ContactSheetProps) => {
   const putStable = useStable(put)
   const whenNone = useStable(() => <p className={style.none}>{said.none} <Button onPress={() => setWish({ ...everything, sort: wish.sort })}>{said.showAll}</Button></p>)
   const viewing = useMemo(() => shown.map(({ photograph }) => photograph), [shown])
-  const viewed: Photographs = { ...intake, describe: acts.describe, remove: (photograph) => acts.remove([photograph]) }
+  const viewed: Photographs = { ...intake, describe: acts.describe, turn: (photograph, quarters) => acts.turn([photograph], quarters), remove: (photograph) => acts.remove([photograph]) }
   const total = sheet.photographs.length
   const counted = shown.length < total ? say(said.countShown, { shown: shown.length, total }, 'metric') : total === 1 ? said.countOne : say(said.count, { total }, 'metric')
   return (

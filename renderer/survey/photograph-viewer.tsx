@@ -7,6 +7,7 @@ import { MarkedPicture } from '../marking/marked-picture'
 import { Button } from '../parts/button'
 import { Dialog } from '../parts/dialog'
 import { TextField } from '../parts/text-field'
+import { TurnSign } from '../parts/turn-sign'
 import { useUnits } from '../parts/use-settings'
 import { useWords } from '../parts/use-words'
 import { FromCamera } from './from-camera'
@@ -14,6 +15,8 @@ import { PhotographRemarks } from './photograph-remarks'
 import style from './photographs.module.css'
 import { useBufferedText } from './use-buffered-text'
 import type { Photographs } from './use-photographs'
+import { useSingleKeys } from './use-single-keys'
+import { useViewerKeys } from './use-viewer-keys'
 
 interface PhotographViewerProps {
   readonly list: readonly Photograph[]
@@ -36,7 +39,7 @@ const widthAt = (photograph: Photograph, zoom: number): string => {
   return zoom === 0 ? `min(100%, 58dvh * ${widthPx} / ${heightPx})` : `${(zooms[zoom] ?? 1) * 100}%`
 }
 
-/** One photograph, large: closer, its caption, what the camera wrote, the way to the next, and away with it. */
+/** One photograph, large: closer, turned, its caption, what the camera wrote, the way to the next, and away with it. */
 export const PhotographViewer = ({ list, viewedId, onView, onClose, photographs, survey, onCamera }: PhotographViewerProps) => {
   const { survey: { photographs: said }, marking } = useWords().screens
   const units = useUnits()
@@ -44,6 +47,9 @@ export const PhotographViewer = ({ list, viewedId, onView, onClose, photographs,
   const photograph = list[index]
   const [zoom, setZoom] = useState(0)
   const [isMarking, setMarking] = useState(false)
+  const [areKeysOn] = useSingleKeys()
+  const turn = photograph && photographs && ((quarters: 1 | -1): void => photographs.turn(photograph, quarters))
+  useViewerKeys(turn, areKeysOn && !isMarking)
   if (photograph === undefined) return null
   const name = photograph.caption === '' ? say(said.number, { number: index + 1 }, units) : photograph.caption
   const step = (by: number): void => {
@@ -66,10 +72,20 @@ export const PhotographViewer = ({ list, viewedId, onView, onClose, photographs,
             <MarkedPicture photograph={photograph} size="large" alt={name} fit="contain" className={style.large} style={{ width: widthAt(photograph, zoom) }} />
           </section>
           <div className={style.tools}>
-            <Button kind="quiet" isDisabled={index === 0} onPress={() => step(-1)}>{said.previous}</Button>
-            <Button kind="quiet" isDisabled={zoom === 0} onPress={() => setZoom(zoom - 1)}>{said.zoomOut}</Button>
-            <Button kind="quiet" isDisabled={zoom === zooms.length - 1} onPress={() => setZoom(zoom + 1)}>{said.zoomIn}</Button>
-            <Button kind="quiet" isDisabled={index === list.length - 1} onPress={() => step(1)}>{said.next}</Button>
+            <div className={style.ways}>
+              <Button kind="quiet" isDisabled={index === 0} onPress={() => step(-1)}>{said.previous}</Button>
+              <Button kind="quiet" isDisabled={index === list.length - 1} onPress={() => step(1)}>{said.next}</Button>
+            </div>
+            <div className={style.ways}>
+              {turn && (
+                <>
+                  <Button kind="quiet" onPress={() => turn(-1)} aria-label={said.turnLeft} aria-keyshortcuts="L"><TurnSign to="left" /></Button>
+                  <Button kind="quiet" onPress={() => turn(1)} aria-label={said.turnRight} aria-keyshortcuts="R"><TurnSign to="right" /></Button>
+                </>
+              )}
+              <Button kind="quiet" isDisabled={zoom === 0} onPress={() => setZoom(zoom - 1)}>{said.zoomOut}</Button>
+              <Button kind="quiet" isDisabled={zoom === zooms.length - 1} onPress={() => setZoom(zoom + 1)}>{said.zoomIn}</Button>
+            </div>
           </div>
         </div>
         <div className={style.words}>

@@ -10,6 +10,10 @@ const revise = (client: QueryClient, surveyId: string, change: (survey: Survey) 
   client.setQueryData<OutputOf<'surveys.get'>>(keyOf('surveys.get', { surveyId }), (survey) => survey && change(survey))
 }
 
+/** As the window's copy has it this moment, which may be later than it was drawn. */
+export const photographNow = (client: QueryClient, surveyId: string, photographId: string): Photograph | undefined =>
+  client.getQueryData<OutputOf<'surveys.get'>>(keyOf('surveys.get', { surveyId }))?.photographs.find(({ id }) => id === photographId)
+
 /** Lists elsewhere show tallies: they are asked anew when next looked at. */
 const listsAreStale = async (client: QueryClient): Promise<void> => {
   await Promise.all(['surveys.list', 'rigs.list', 'rigs.get'].map((name) => client.invalidateQueries({ queryKey: [name.split('.')[0], name], refetchType: 'none' })))

@@ -8,7 +8,7 @@ import { holdWindow } from '../parts/hold-window'
 import type { CheckPlace } from './answer-queue'
 import { IntakePace } from './intake-pace'
 import { PhotographIntake, type Batch } from './photograph-intake'
-import { photographsWereKept, photographWasKept, photographWasRemoved } from './survey-cache'
+import { photographNow, photographsWereKept, photographWasKept, photographWasRemoved } from './survey-cache'
 
 export interface PhotographsNow {
   readonly batch: Batch | undefined
@@ -84,8 +84,10 @@ export class SurveyPhotographs {
   }
 
   /** Turns struck faster than they are kept add up. */
-  readonly turn = ({ id, quarterTurns: before }: Photograph, quarters: 1 | -1): void => {
-    const quarterTurns = ((this.#turns.get(id) ?? before) + quarters + 4) % 4
+  readonly turn = (photograph: Photograph, quarters: 1 | -1): void => {
+    const { id } = photograph
+    const before = this.#turns.get(id) ?? (photographNow(this.client, this.surveyId, id) ?? photograph).quarterTurns
+    const quarterTurns = (before + quarters + 4) % 4
     this.#turns.set(id, quarterTurns)
     const turned = this.#lastTurned.then(async () => {
       const kept = await call('photographs.turn', { photographId: id, quarterTurns })

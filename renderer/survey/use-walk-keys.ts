@@ -17,7 +17,8 @@ export interface WalkKeys {
   readonly help: () => void
 }
 
-const isWriting = (target: Element): boolean => target.closest('input:not([type=radio], [type=checkbox], [type=range], [type=file]), textarea, select, [contenteditable], [role=spinbutton], [role=textbox]') !== null
+/** Where letters are typed. */
+export const isWriting = (target: Element): boolean => target.closest('input:not([type=radio], [type=checkbox], [type=range], [type=file]), textarea, select, [contenteditable], [role=spinbutton], [role=textbox]') !== null
 /** A part of a date takes digits, but has no use for Enter. */
 const isDatePart = (target: Element): boolean => target.matches('[role=spinbutton]:not(input)')
 /** Where Enter already means something, other than an answer that is given. */
