@@ -7,6 +7,7 @@ import { useWords } from '../parts/use-words'
 import { PhotographNews } from '../survey/photograph-news'
 import { PhotographViewer } from '../survey/photograph-viewer'
 import type { Photographs } from '../survey/use-photographs'
+import { useSingleKeys } from '../survey/use-single-keys'
 import { ActBar } from './act-bar'
 import { actOfKey } from './act-of-key'
 import { arrange, stationsShown, type SheetWish } from './arrange'
@@ -43,6 +44,7 @@ export const ContactSheet = ({ survey, intake }: ContactSheetProps) => {
   const chosen = useChosen(shown)
   const { opened, open, canDo, perform, put } = usePerforming(survey, shown, wish.sort, acts)
   const [areKeysShown, showKeys] = useState(false)
+  const [areKeysOn, turnKeys] = useSingleKeys()
   const board = useRef<HTMLDivElement>(null)
   const keepFocus = useKeptFocus(board)
 
@@ -63,7 +65,7 @@ export const ContactSheet = ({ survey, intake }: ContactSheetProps) => {
   })
   const drop = useStable((ids: readonly string[], targetId: string) => assign(new Set(ids), targetId))
   const key = useStable((event: KeyboardEvent, id: string): boolean => {
-    const act = actOfKey(event)
+    const act = actOfKey(event, areKeysOn)
     if (act === undefined || isFrozen) return false
     perform(act, chosen.photographs.length > 0 ? chosen.photographs : shown.filter((each) => each.id === id))
     keepFocus(id)
@@ -123,7 +125,7 @@ export const ContactSheet = ({ survey, intake }: ContactSheetProps) => {
           onPick={(targetId) => { assign(new Set(opened.moving?.map(({ id }) => id)), targetId); open({}) }}
         />
       )}
-      <SheetKeys isOpen={areKeysShown} onClose={() => showKeys(false)} />
+      <SheetKeys isOpen={areKeysShown} onClose={() => showKeys(false)} isOn={areKeysOn} onTurn={turnKeys} />
     </div>
   )
 }

@@ -7,6 +7,7 @@ import { fourPhotographs, level, photographOf } from './some-photographs'
 beforeEach(layOut)
 afterEach(() => {
   cleanup()
+  window.localStorage.clear()
   vi.restoreAllMocks()
 })
 window.scrollTo = () => undefined
@@ -127,6 +128,23 @@ describe('the contact sheet', { timeout: 30_000 }, () => {
     await waitFor(() => expect(kept().map(({ fileName }) => fileName)).toEqual(['IMG_4.jpg', 'IMG_1.jpg', 'IMG_2.jpg', 'IMG_3.jpg']))
     await chooseFrom('Order', 'Time taken')
     expect(screen.getByRole('button', { name: 'Later' })).toHaveProperty('disabled', true)
+  })
+
+  it('its letters can be turned off, with those of the walk; what is no single letter works on', async () => {
+    const { kept } = drawSheet()
+    ;(await row('IMG_4')).focus()
+    await userEvent.keyboard('r')
+    await waitFor(() => expect(kept()[3]?.quarterTurns).toBe(1))
+    await press('Keys')
+    await userEvent.click(await screen.findByRole('switch', { name: 'Single keys work' }))
+    await press('Close')
+    ;(await row('IMG_4')).focus()
+    await userEvent.keyboard('rxm')
+    expect(screen.queryByRole('dialog')).toBeNull()
+    await userEvent.keyboard('{F2}')
+    expect(await screen.findByRole('textbox', { name: 'Caption' })).toBeDefined()
+    expect(kept()[3]).toMatchObject({ quarterTurns: 1, isPrinted: true })
+    expect(window.localStorage.getItem('bunkwright.single-keys')).toBe('off')
   })
 
   it('removes several and brings them back to where they stood', async () => {

@@ -169,7 +169,7 @@ describe('what else is said of a check', { timeout: 30_000 }, () => {
     const { kept } = drawWalk(oil, 'axle 1 left')
     await openCheck()
     await userEvent.keyboard('?')
-    await userEvent.click(await screen.findByRole('switch', { name: 'Single keys work on the walk' }))
+    await userEvent.click(await screen.findByRole('switch', { name: 'Single keys work' }))
     await userEvent.keyboard('{Escape}')
     await waitFor(() => expect(screen.queryByRole('dialog')).toBeNull())
     await userEvent.keyboard('1')

@@ -233,8 +233,8 @@ export const surveyWords = {
   keys: {
     title: 'Keys',
     open: 'Keys',
-    single: 'Single keys work on the walk',
-    singleHint: 'Turn this off if you dictate or if keys are struck by chance.',
+    single: 'Single keys work',
+    singleHint: 'On the walk, on the contact sheet and with the camera. Turn them off if you dictate or if keys are struck by chance.',
     list: [
       { keys: '1 – 9', does: 'Give the answer with that number' },
       { keys: 'Enter', does: 'Go on to the next open check' },
