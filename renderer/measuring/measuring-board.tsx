@@ -4,6 +4,7 @@ import type { MeasuredArea, Measurement } from '../../shared-logic/measuring/mea
 import type { Photograph } from '../../shared-logic/survey/records'
 import { measured as quantity } from '../../shared-logic/units/quantity'
 import { say } from '../../shared-logic/words/say'
+import { MarkedPicture } from '../marking/marked-picture'
 import { Button } from '../parts/button'
 import { ConfirmDialog } from '../parts/dialog'
 import { Sheet } from '../parts/sheet'
@@ -56,7 +57,7 @@ export const MeasuringBoard = ({ photographs, measurement, onFiles, news, gradeO
     <fieldset className={layout.strip} aria-label={said.photographs}>
       {photographs.map((each, index) => (
         <button key={each.id} type="button" className={layout.choice} aria-pressed={each === photograph} aria-label={say(said.choose, { name: each.caption === '' ? say(said.name, { number: index + 1 }, units) : each.caption }, units)} onClick={() => setChosen(each.sha256)}>
-          <img src={photographAddress(each.sha256, 'small')} alt="" />
+          <MarkedPicture photograph={each} size="small" alt="" className={layout.small} />
         </button>
       ))}
       <Button onPress={() => picker.current?.click()}>{said.add}</Button>

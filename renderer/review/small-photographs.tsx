@@ -1,11 +1,10 @@
 import { useState } from 'react'
-import { Button } from 'react-aria-components'
 import type { Photograph } from '../../shared-logic/survey/records'
 import { say } from '../../shared-logic/words/say'
-import { MarkedPicture } from '../marking/marked-picture'
 import { useUnits } from '../parts/use-settings'
 import { useWords } from '../parts/use-words'
 import { PhotographViewer } from '../survey/photograph-viewer'
+import { Thumbnail } from '../survey/thumbnail'
 import style from './review.module.css'
 
 interface SmallPhotographsProps {
@@ -22,13 +21,7 @@ export const SmallPhotographs = ({ photographs }: SmallPhotographsProps) => {
       <ul className={style.small}>
         {photographs.map((photograph, index) => {
           const name = photograph.caption === '' ? say(said.number, { number: index + 1 }, units) : photograph.caption
-          return (
-            <li key={photograph.id}>
-              <Button className={style.thumb ?? ''} onPress={() => setViewed(photograph.id)} aria-label={say(said.view, { name }, units)}>
-                <MarkedPicture photograph={photograph} size="small" alt="" className={style.thumbPicture} />
-              </Button>
-            </li>
-          )
+          return <Thumbnail key={photograph.id} photograph={photograph} name={name} onPress={() => setViewed(photograph.id)} />
         })}
       </ul>
       {viewed !== undefined && <PhotographViewer list={photographs} viewedId={viewed} onView={setViewed} onClose={() => setViewed(undefined)} />}

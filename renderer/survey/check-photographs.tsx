@@ -2,8 +2,6 @@ import { useState, type RefObject } from 'react'
 import type { Assessed } from '../../shared-logic/survey/assess'
 import type { Photograph, Survey } from '../../shared-logic/survey/records'
 import { say } from '../../shared-logic/words/say'
-import { shortWarnings } from '../../shared-logic/words/say-photograph'
-import { MarkedPicture } from '../marking/marked-picture'
 import { Button } from '../parts/button'
 import { LinkButton } from '../parts/link-button'
 import { pictureFiles } from '../parts/picture-files'
@@ -12,6 +10,7 @@ import { useWords } from '../parts/use-words'
 import { PhotographViewer } from './photograph-viewer'
 import style from './photographs.module.css'
 import { photographsAt } from './survey-cache'
+import { Thumbnail } from './thumbnail'
 import type { Photographs } from './use-photographs'
 import { placeOf } from './use-walk'
 
@@ -54,26 +53,5 @@ export const CheckPhotographs = ({ survey, assessed, photographs, picker, onFile
       </div>
       {viewed !== undefined && here.length > 0 && <PhotographViewer list={here} viewedId={viewed} onView={setViewed} onClose={() => setViewed(undefined)} photographs={photographs} survey={survey} onCamera={onCamera} />}
     </section>
-  )
-}
-
-interface ThumbnailProps {
-  readonly photograph: Photograph
-  readonly name: string
-  readonly onPress: () => void
-}
-
-/** A small picture to open, with what may be wrong with it in a word. */
-const Thumbnail = ({ photograph, name, onPress }: ThumbnailProps) => {
-  const words = useWords()
-  const warned = shortWarnings(words, photograph).join(', ')
-  const called = warned === '' ? name : say(words.screens.photographs.warned, { name, warnings: warned.toLowerCase() }, 'metric')
-  return (
-    <li>
-      <Button kind="quiet" onPress={onPress} aria-label={say(words.screens.survey.photographs.view, { name: called }, 'metric')}>
-        <MarkedPicture photograph={photograph} size="small" alt="" className={style.small} />
-      </Button>
-      {warned !== '' && <span className={style.warned} aria-hidden="true">{warned}</span>}
-    </li>
   )
 }

@@ -32,7 +32,7 @@ const draw = (measurement?: Measurement) => {
   const gradeOf = vi.fn<() => null>(() => null)
   drawWithDesk(<MeasuringBoard photographs={[photograph]} measurement={measurement} onFiles={() => undefined} news={null} gradeOf={gradeOf} onKeep={onKeep} onClose={onClose} engine={engine} />, {}, { units: 'metric' })
   // jsdom fetches no pictures: it is told that this one came.
-  const image = document.querySelector('img[draggable="false"]')
+  const image = document.querySelector('[role=application] img')
   if (image) fireEvent.load(image)
   return { onKeep, onClose, gradeOf }
 }

@@ -53,6 +53,13 @@ describe('the review', { timeout: 30_000 }, () => {
     expect((await screen.findByText(/Not in the yard’s folder any more/)).textContent).toContain('without them: IMG_0001.jpg.')
   })
 
+  it('says beside a small picture what may be wrong with it, before it is printed', async () => {
+    const blurred = { ...photographOf(1, 'IMG_0001.jpg', oil, 'axle 1 right'), quality: { edgeWidthPx: 30, burntShare: 0, blackShare: 0, medianLuminance: 0.2 } }
+    drawWithDesk(<ReviewPage surveyId={survey.id} />, { 'surveys.get': () => ({ ...survey, photographs: [blurred] }), 'photographs.missing': () => ({ missing: [] }) }, { surveyorName: 'A. Surveyor' })
+    await userEvent.click(await screen.findByRole('button', { name: 'Photograph 1 (blurred), view large' }))
+    expect(await within(await screen.findByRole('dialog')).findByText(/^Blurred:/)).toBeDefined()
+  })
+
   it('says before issuing that open checks are reported as not seen, and issues only when confirmed', async () => {
     const { asked } = drawReview('A. Surveyor')
     await userEvent.click(await screen.findByRole('button', { name: 'Issue the report' }))
