@@ -9,13 +9,14 @@ import { programVersion } from '../program-version'
 import { openShelfWhenAsked } from '../photos/shelf-when-asked'
 import type { PictureSize, Shelf } from '../photos/shelf'
 import type { writeReport } from '../report/write-report'
-import { findOriginalName, recordedOriginals } from '../store/photographs'
+import { recordedOriginals } from '../store/photographs'
 import { findReport, recordedPdfs } from '../store/reports'
 import { asDiskRefusal } from '../store/disk-refusals'
 import { openYard, type Yard } from '../store/yard'
 import { makeDesk } from './make-desk'
 import type { Parts } from './parts'
 import type { PhoneDoor } from './phone'
+import { readPicture, type PictureParts } from './read-picture'
 import { reportFile, sweepReports } from './report-files'
 
 export interface RecordedFile {
@@ -46,11 +47,9 @@ export type OpenOptions = Partial<Pick<Parts, 'clock' | 'newId' | 'zone' | 'vers
 
 const sha256Of = (bytes: Uint8Array): string => createHash('sha256').update(bytes).digest('hex')
 
-const photographIn = (yard: Yard, shelf: Shelf): OpenedDesk['photograph'] => async (sha256, size) => {
-  const name = await yard.read((db) => findOriginalName(db, sha256))
-  if (name === undefined) return undefined
-  const picture = await shelf.read(sha256, size)
-  return picture && { bytes: picture.bytes, type: picture.mimeType, fileName: size === 'original' ? name : `${name.replace(/\.\w+$/, '')}.jpg` }
+const photographIn = (parts: PictureParts): OpenedDesk['photograph'] => async (sha256, size) => {
+  const found = await readPicture(parts, sha256, size)
+  return found && { bytes: found.bytes, type: found.mimeType, fileName: size === 'original' ? found.fileName : `${found.fileName.replace(/\.\w+$/, '')}.jpg` }
 }
 
 /** Reads an issued report's PDF from a yard, opened for work or to read. */
@@ -127,7 +126,7 @@ export const openDesk = async (folder: string, options: OpenOptions = {}): Promi
   })
   return {
     desk,
-    photograph: photographIn(yard, shelf),
+    photograph: photographIn({ yard, shelf, clock }),
     reportPdf: reportPdfIn(yard),
     missingPhotographs: house.swept,
     close: async () => {

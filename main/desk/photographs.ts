@@ -5,7 +5,7 @@ import { plainFileName } from '../photos/file-name'
 import type { Original } from '../photos/shelf'
 import type { ReadableDb, WritableDb } from '../store/database'
 import { asPhotograph, changePhotograph, findSame, insertOriginal, insertPhotograph } from '../store/photographs'
-import { enterAdded, enterChanges } from '../store/photograph-log'
+import { enterAdded, enterChanges, enterCopies } from '../store/photograph-log'
 import { yardRig } from '../store/rigs'
 import { changeSurvey } from '../store/surveys'
 import type { Parts, Procedures } from './parts'
@@ -23,12 +23,17 @@ const needPlace = async (db: ReadableDb, { surveyId, checkId, position }: AddInp
   needAsked(await yardRig(db, survey.rig_id), survey, checkId, position)
 }
 
-const recordOriginal = (db: WritableDb, original: Original, at: string): Promise<void> =>
-  insertOriginal(db, {
+/** An original the yard has already keeps what it was recorded with, but for its copies, which may just have been made anew. */
+const recordOriginal = async (db: WritableDb, original: Original, at: string): Promise<void> => {
+  const { large, small } = original.previews
+  await insertOriginal(db, {
     sha256: original.sha256, format: original.format, byte_count: original.byteCount, width_px: original.widthPx, height_px: original.heightPx,
     taken_at: original.takenAt ?? null, latitude: original.latitude ?? null, longitude: original.longitude ?? null,
-    quality_json: original.quality === undefined ? null : JSON.stringify(original.quality), look_hash: original.lookHash ?? null, added_at: at,
+    quality_json: original.quality === undefined ? null : JSON.stringify(original.quality), look_hash: original.lookHash ?? null,
+    large_preview_sha256: large, small_preview_sha256: small, added_at: at,
   })
+  await enterCopies(db, original.sha256, original.previews, at)
+}
 
 /** One picture stands once at one place of a survey; one that was removed comes back. */
 const record = async (db: WritableDb, input: AddInput, original: Original, id: string, at: string): Promise<{ photograph: Photograph; alreadyThere: boolean }> => {

@@ -12,13 +12,15 @@ import type { ReadableDb, WritableDb } from '../store/database'
 import { corrosionOf } from '../store/corrosion'
 import { yardRig } from '../store/rigs'
 import { insertReport, lastNumber, listReports, reportsOf, takeNumber } from '../store/reports'
-import { recordEnd } from '../store/photograph-log'
+import { recordedCopies, recordEnd } from '../store/photograph-log'
+import { enterIssued } from '../store/report-log'
 import { surveySearchText } from '../store/search-text'
 import { readSettings } from '../store/settings'
 import { changeSurvey, freezeRig } from '../store/surveys'
 import { asDiskRefusal } from '../store/disk-refusals'
 import { localDate } from './local-date'
 import type { Parts, Procedures } from './parts'
+import { readPicture, type RecordedCopies } from './read-picture'
 import { nameReport, unnamedReport } from './report-files'
 import { wholeSurvey } from './surveys'
 import { keepSummary, needSurvey, needUnderWay } from './under-way'
@@ -30,6 +32,8 @@ interface Draft {
   readonly settings: Settings
   /** Where the record of its photographs stands. */
   readonly photographRecord: RecordEnd | undefined
+  /** The copies of its photographs by that record. */
+  readonly copies: RecordedCopies
   /** Corroded spots of all the rig's surveys. */
   readonly corrosion: readonly CorrosionSurvey[]
   readonly year: number
@@ -52,15 +56,16 @@ const draft = async (db: ReadableDb, { clock, zone }: Parts, surveyId: string): 
   const year = Number(date.slice(0, 4))
   const newNumber = kept.report_number === null ? (await lastNumber(db, year)) + 1 : undefined
   return {
-    survey: await wholeSurvey(db, kept), changeCount: kept.change_count, settings, photographRecord: await recordEnd(db, surveyId), corrosion: await corrosionOf(db, kept.rig_id), year, newNumber,
+    survey: await wholeSurvey(db, kept), changeCount: kept.change_count, settings, photographRecord: await recordEnd(db, surveyId), copies: await recordedCopies(db, surveyId), corrosion: await corrosionOf(db, kept.rig_id), year, newNumber,
     number: kept.report_number ?? sayNumber(year, newNumber ?? 1), revision: kept.revision + 1, issuedAt: at.toISOString(), date,
   }
 }
 
-const write = async ({ yard, shelf, writeReport, newId }: Parts, document: ReportDocument): Promise<WrittenReport> => {
+const write = async (parts: Parts, document: ReportDocument, copies: RecordedCopies): Promise<WrittenReport> => {
+  const { yard, writeReport, newId } = parts
   const part = unnamedReport(yard.folder, newId())
   const pictureOf = async (sha256: string): Promise<Uint8Array> =>
-    (await shelf.read(sha256, 'large'))?.bytes ?? refuse('photograph.file-missing', { sha256: sha256.slice(0, 12) })
+    (await readPicture(parts, sha256, 'large', copies))?.bytes ?? refuse('photograph.file-missing', { sha256: sha256.slice(0, 12) })
   try {
     const written = await writeReport(document, pictureOf, part)
     await nameReport(yard.folder, part, written.sha256)
@@ -71,7 +76,7 @@ const write = async ({ yard, shelf, writeReport, newId }: Parts, document: Repor
 }
 
 /** Freezes the survey and records its report. undefined when the survey has changed since the draft. */
-const record = async (db: WritableDb, id: string, made: Draft, document: ReportDocument, pdf: WrittenReport): Promise<ReportRow | undefined> => {
+const record = async (db: WritableDb, { newId, clock }: Parts, made: Draft, document: ReportDocument, pdf: WrittenReport): Promise<ReportRow | undefined> => {
   const { survey, number, revision, year, newNumber } = made
   const kept = await needUnderWay(db, survey.id)
   if (kept.change_count !== made.changeCount) return undefined
@@ -82,10 +87,12 @@ const record = async (db: WritableDb, id: string, made: Draft, document: ReportD
   await freezeRig(db, survey.id, survey.rig)
   const search = surveySearchText(survey.rig, { place: survey.place, reportNumber: number, surveyDate: survey.surveyDate })
   await changeSurvey(db, survey.id, { status: 'issued', report_number: number, revision, search_text: search })
-  return insertReport(db, {
-    id, survey_id: survey.id, number, revision, issued_at: made.issuedAt, date: made.date, verdict: survey.summary.verdict,
+  const report = await insertReport(db, {
+    id: newId(), survey_id: survey.id, number, revision, issued_at: made.issuedAt, date: made.date, verdict: survey.summary.verdict,
     document_json: JSON.stringify(document), pdf_sha256: pdf.sha256, pdf_byte_count: pdf.byteCount,
   })
+  await enterIssued(db, report.id, clock().toISOString())
+  return report
 }
 
 const attempts = 3
@@ -103,8 +110,8 @@ const issue = async (parts: Parts, { surveyId, withPlaces }: ParsedInputOf<'repo
     const made = await parts.yard.read((db) => draft(db, parts, surveyId))
     const { survey, settings, photographRecord, corrosion, number, revision, issuedAt } = made
     const document = composeReport({ survey, settings, number, revision, issuedAt, programVersion: parts.version, words: en, withPlaces, photographRecord, corrosion })
-    const pdf = await write(parts, document)
-    const report = await parts.yard.write((db) => record(db, parts.newId(), made, document, pdf))
+    const pdf = await write(parts, document, made.copies)
+    const report = await parts.yard.write((db) => record(db, parts, made, document, pdf))
     if (report) return report
   }
   return refuse('report.survey-changed')

@@ -1,6 +1,6 @@
 import { setImmediate as seeToOthers } from 'node:timers/promises'
 import { join } from 'node:path'
-import { compareRows } from '../../shared-logic/proof/compare-rows'
+import { compareReports, compareRows } from '../../shared-logic/proof/compare-rows'
 import { recordEndSchema, type RecordEnd } from '../../shared-logic/proof/entry'
 import type { Problem, Verified } from '../../shared-logic/proof/problem'
 import { RecordReader, type ReadRecord } from '../../shared-logic/proof/read-record'
@@ -8,9 +8,10 @@ import type { RecordedPhotograph } from '../../shared-logic/proof/acts'
 import { lookAtFile, type LookOptions } from '../photos/file-hash'
 import { lookAtOriginal, type OriginalFound } from '../photos/shelf-files'
 import { sha256Of } from '../store/photograph-log'
-import type { ReportToProve } from '../store/reports'
+import { asRecordedReport, type ReportToProve } from '../store/report-log'
 import { surveyToProve, type SurveyToProve } from '../store/to-prove'
 import type { ReadableYard } from '../store/yard'
+import { hasNoCopyRecorded, lookAtCopies, type KnownCopies } from './look-at-copies'
 import { reportFile } from './report-files'
 
 export interface VerifyOptions extends LookOptions {
@@ -18,6 +19,7 @@ export interface VerifyOptions extends LookOptions {
   readonly onTotal?: ((byteCount: number) => void) | undefined
   /** What was found of originals already, by `keyOfOriginal`, where several surveys are looked through together. */
   readonly known?: Map<string, OriginalFound>
+  readonly knownCopies?: KnownCopies
 }
 
 export type YardToVerify = Pick<ReadableYard, 'read' | 'folder'>
@@ -53,13 +55,15 @@ const problemOfFile = ({ facts, sha256, byteCount }: RecordedPhotograph, found: 
 /** Begins with the hash; what is recorded of an original differently was not looked at yet. */
 const keyOfOriginal = ({ sha256, byteCount, facts }: RecordedPhotograph): string => `${sha256} ${byteCount} ${facts.format}`
 
-const lookAtOriginals = async (folder: string, originals: readonly RecordedPhotograph[], { known = new Map<string, OriginalFound>(), ...options }: VerifyOptions): Promise<Problem[]> => {
+/** Every original, and beside it the copies made from it. */
+const lookAtFiles = async (folder: string, originals: readonly RecordedPhotograph[], { known = new Map<string, OriginalFound>(), knownCopies = new Map(), ...options }: VerifyOptions): Promise<Problem[]> => {
   const problems: Problem[] = []
+  const shelfFolder = join(folder, 'photographs')
   for (const original of originals) {
     const { sha256, byteCount, facts } = original
-    const found = known.get(keyOfOriginal(original)) ?? (await lookAtOriginal(join(folder, 'photographs'), { sha256, byteCount, format: facts.format }, options))
+    const found = known.get(keyOfOriginal(original)) ?? (await lookAtOriginal(shelfFolder, { sha256, byteCount, format: facts.format }, options))
     known.set(keyOfOriginal(original), found)
-    problems.push(...problemOfFile(original, found))
+    problems.push(...problemOfFile(original, found), ...(await lookAtCopies(shelfFolder, original, found, knownCopies, options)))
   }
   return problems
 }
@@ -80,24 +84,33 @@ const lookAtReport = async (folder: string, report: ReportToProve, record: ReadR
   return problems
 }
 
-/** Works everything of one survey's photographs out again: the record, the rows, every original on the disk, every issued report. Rejects with the signal's reason when it is stopped. */
+/** Where rows and record differ. A record that is gone altogether is said once. */
+const compareAll = ({ photographs, orderSha256, reports }: SurveyToProve, record: ReadRecord): Problem[] => {
+  if (record.end === undefined) return photographs.length + reports.length === 0 ? [] : [{ code: 'record-missing', values: { count: photographs.length, reports: reports.length } }]
+  return [
+    ...compareRows(photographs, record.photographs),
+    ...(record.orderSha256 === orderSha256 ? [] : [{ code: 'order-changed', values: {} } as const]),
+    ...compareReports(reports.map(asRecordedReport), record.reports),
+  ]
+}
+
+/** Works everything of one survey's photographs out again: the record, the rows, every original and its copies on the disk, every issued report. Rejects with the signal's reason when it is stopped. */
 export const verifySurvey = async ({ read, folder }: YardToVerify, surveyId: string, options: VerifyOptions = {}): Promise<Verified> => {
   const found = await read((db) => surveyToProve(db, surveyId))
-  const { photographs, orderSha256, reports } = found
+  const { photographs, reports } = found
   const record = await readRecord(surveyId, found, options.signal)
   const originals = originalsOf(photographs, record)
   const byteCount = originals.reduce((sum, each) => sum + each.byteCount, 0)
   options.onTotal?.(byteCount + reports.reduce((sum, { pdfByteCount }) => sum + pdfByteCount, 0))
-  const problems: Problem[] = [...record.problems]
-  if (record.end === undefined && photographs.length > 0) problems.push({ code: 'record-missing', values: { count: photographs.length } })
-  else problems.push(...compareRows(photographs, record.photographs))
-  if (record.end !== undefined && record.orderSha256 !== orderSha256) problems.push({ code: 'order-changed', values: {} })
-  problems.push(...(await lookAtOriginals(folder, originals, options)))
+  const problems: Problem[] = [...record.problems, ...compareAll(found, record), ...(await lookAtFiles(folder, originals, options))]
   for (const report of reports) problems.push(...(await lookAtReport(folder, report, record, options)))
+  const withoutCopies = originals.filter(hasNoCopyRecorded).length
   const removedCount = photographs.filter(({ facts }) => facts.removedAt !== null).length
   return {
     photographCount: photographs.length - removedCount, removedCount, byteCount, problems,
     ...(record.late && { late: record.late }),
+    ...(record.lateReports && { lateReports: record.lateReports }),
+    ...(withoutCopies > 0 && { withoutCopies }),
     ...(record.end && { end: record.end }),
     reports: reports.map((report) => {
       const end = endOf(report)

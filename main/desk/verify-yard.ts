@@ -5,6 +5,7 @@ import type { Problem, Verified } from '../../shared-logic/proof/problem'
 import { strangersAmongOriginals, type OriginalFound } from '../photos/shelf-files'
 import { recordedPdfs } from '../store/reports'
 import { bytesToProve, originalsToProve, surveysToProve, type NamedSurvey } from '../store/to-prove'
+import type { KnownCopies } from './look-at-copies'
 import { reportFolder } from './report-files'
 import { verifySurvey, type VerifyOptions, type YardToVerify } from './verify-survey'
 
@@ -14,7 +15,7 @@ export interface VerifiedYard {
   readonly problems: readonly Problem[]
 }
 
-export interface VerifyYardOptions extends Omit<VerifyOptions, 'known'> {
+export interface VerifyYardOptions extends Omit<VerifyOptions, 'known' | 'knownCopies'> {
   /** How long a photograph or report that is just being taken in may lie on the disk before its row is written. */
   readonly underWayMs?: number
 }
@@ -51,8 +52,9 @@ export const verifyYard = async (yard: YardToVerify, { underWayMs = 2_000, onTot
   const { named, total } = await yard.read(async (db) => ({ named: await surveysToProve(db), total: await bytesToProve(db) }))
   onTotal?.(total)
   const known = new Map<string, OriginalFound>()
+  const knownCopies: KnownCopies = new Map()
   const surveys: { survey: NamedSurvey; verified: Verified }[] = []
-  for (const survey of named) surveys.push({ survey, verified: await verifySurvey(yard, survey.id, { ...options, known }) })
+  for (const survey of named) surveys.push({ survey, verified: await verifySurvey(yard, survey.id, { ...options, known, knownCopies }) })
   const { withoutPhotograph } = await yard.read(originalsToProve)
   const problems: Problem[] = withoutPhotograph.map((sha256) => ({ code: 'original-without-photograph', values: { sha256 } }))
   const recorded = new Set([...known].filter(([, { is }]) => is === 'as recorded').map(([key]) => key.slice(0, 64)))

@@ -37,12 +37,12 @@ const hashOf = async (path: string, { signal, onBytes }: LookOptions): Promise<s
   }
 }
 
-/** Reads a file from end to end, a piece at a time, and holds it to its recorded size and hash. */
-export const lookAtFile = async (path: string, recorded: { readonly sha256: string; readonly byteCount: number }, options: LookOptions = {}): Promise<FileFound> => {
+/** Reads a file from end to end, a piece at a time, and holds it to its recorded hash, and to its size where that is recorded. */
+export const lookAtFile = async (path: string, recorded: { readonly sha256: string; readonly byteCount?: number }, options: LookOptions = {}): Promise<FileFound> => {
   options.signal?.throwIfAborted()
   try {
     const { size } = await stat(path)
-    if (size !== recorded.byteCount) return { is: 'resized', byteCount: size }
+    if (recorded.byteCount !== undefined && size !== recorded.byteCount) return { is: 'resized', byteCount: size }
     const sha256 = await hashOf(path, options)
     return sha256 === recorded.sha256 ? { is: 'as recorded' } : { is: 'changed', sha256 }
   } catch (error) {

@@ -23,6 +23,10 @@ export const lookAtOriginal = async (shelfFolder: string, recorded: { readonly s
   return found.is === 'missing' && (await isSetAside(folders, recorded.sha256)) ? { is: 'set aside' } : found
 }
 
+/** Holds a copy made from an original to what is recorded of it. */
+export const lookAtPreview = async (shelfFolder: string, sha256: string, size: 'large' | 'small', recorded: string, options: LookOptions = {}): Promise<FileFound> =>
+  isSha256(sha256) ? lookAtFile(foldersOf(shelfFolder).preview(sha256, size), { sha256: recorded }, options) : { is: 'missing' }
+
 /** A file being written, by us or by a copy of us at work beside. */
 const isUnderWay = (name: string): boolean => /^\.[0-9a-f-]{73}\.part$/.test(name)
 /** What systems leave in folders by themselves. Common practice, no source. */

@@ -11,7 +11,7 @@ export const openShelfWhenAsked = (folder: string, now: () => Date): Shelf => {
   const opened = (): Promise<Shelf> => (opening ??= import('./shelf').then(({ openShelf }) => openShelf(folder, now)))
   return {
     take: async (bytes, fileName) => (await opened()).take(bytes, fileName),
-    read: async (sha256, size) => (await opened()).read(sha256, size),
+    read: async (...given) => (await opened()).read(...given),
     sweep: async (recorded) => (opening === undefined ? sweepShelf(foldersOf(folder), recorded, recorded) : (await opened()).sweep(recorded)),
   }
 }

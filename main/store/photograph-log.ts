@@ -1,5 +1,6 @@
 import { hash } from 'node:crypto'
 import { sql } from 'kysely'
+import type { PreviewHashes } from '../../shared-logic/photographs/preview-hashes'
 import { actBetween, addedAct, type RecordedPhotograph } from '../../shared-logic/proof/acts'
 import { orderHash, writeEntries, type Act, type RecordEnd, type Sha256 } from '../../shared-logic/proof/entry'
 import type { FoundEntry } from '../../shared-logic/proof/read-record'
@@ -27,6 +28,7 @@ const asRecorded = (row: Row): RecordedPhotograph => ({
     qualitySha256: hashOrNone(row.quality_json), lookHash: row.look_hash, firstArrivedAt: row.first_arrived_at, arrivedAt: row.added_at, source: row.source,
     fileName: row.file_name, checkId: row.check_id, position: row.position, caption: row.caption, quarterTurns: row.quarter_turns,
     isPrinted: yesOrNo(row.is_printed), marksSha256: hashOrNone(row.marks_json), removedAt: row.removed_at,
+    largePreviewSha256: row.large_preview_sha256, smallPreviewSha256: row.small_preview_sha256,
   },
 })
 
@@ -53,7 +55,8 @@ const endToFollow = async (db: ReadableDb, surveyId: string): Promise<RecordEnd 
   return last !== undefined && last.place > (end?.entryCount ?? 0) ? { entryCount: last.place, lastSha256: last.sha256 } : end
 }
 
-const enter = async (db: WritableDb, surveyId: string, acts: readonly Act[], at: string): Promise<void> => {
+/** Adds entries to a survey's record. */
+export const enter = async (db: WritableDb, surveyId: string, acts: readonly Act[], at: string): Promise<void> => {
   if (acts.length === 0) return
   const entries = JSON.stringify(writeEntries(surveyId, await endToFollow(db, surveyId), acts, at, sha256Of))
   await sql`INSERT INTO photograph_log (survey_id, place, entry_json, sha256)
@@ -67,20 +70,52 @@ const recordedById = async (db: ReadableDb, ids: readonly string[]): Promise<Map
 export const enterAdded = async (db: WritableDb, surveyId: string, photographId: string, at: string): Promise<void> =>
   enter(db, surveyId, [...(await recordedById(db, [photographId])).values()].map(addedAct), at)
 
-/** Makes a change to photographs of one survey and enters what it did to each of them. */
-export const enterChanges = async (db: WritableDb, surveyId: string, ids: readonly string[], at: string, change: () => Promise<void>): Promise<void> => {
+/** Makes a change to photographs, and answers by id what it did to them. */
+const actsOf = async (db: WritableDb, ids: readonly string[], change: () => Promise<void>): Promise<Map<string, Act>> => {
   const before = await recordedById(db, ids)
   await change()
   const after = await recordedById(db, ids)
-  await enter(db, surveyId, [...before].flatMap(([id, was]) => {
+  const acts = new Map<string, Act>()
+  for (const [id, was] of before) {
     const is = after.get(id)
-    return (is && actBetween(was, is)) ?? []
-  }), at)
+    const act = is && actBetween(was, is)
+    if (act) acts.set(id, act)
+  }
+  return acts
+}
+
+/** Makes a change to photographs of one survey and enters what it did to each of them. */
+export const enterChanges = async (db: WritableDb, surveyId: string, ids: readonly string[], at: string, change: () => Promise<void>): Promise<void> =>
+  enter(db, surveyId, [...(await actsOf(db, ids, change)).values()], at)
+
+/** Keeps the hashes of the copies just made of an original, and enters them for each of its photographs, of whichever survey. Nothing where they are kept already. */
+export const enterCopies = async (db: WritableDb, sha256: string, { large, small }: PreviewHashes, at: string): Promise<void> => {
+  const photographs = await db.selectFrom('photographs').select(['id', 'survey_id']).where('sha256', '=', sha256).orderBy('added_at').orderBy('id').execute()
+  const acts = await actsOf(db, photographs.map(({ id }) => id), async () => {
+    await db.updateTable('originals').set({ large_preview_sha256: large, small_preview_sha256: small }).where('sha256', '=', sha256).execute()
+  })
+  for (const surveyId of new Set(photographs.map(({ survey_id }) => survey_id)))
+    await enter(db, surveyId, photographs.flatMap(({ id, survey_id }) => (survey_id === surveyId ? (acts.get(id) ?? []) : [])), at)
 }
 
 /** Enters the order a survey's photographs have just been put into. */
 export const enterOrder = async (db: WritableDb, surveyId: string, at: string): Promise<void> =>
   enter(db, surveyId, [{ what: 'put in order', orderSha256: await orderToRecord(db, surveyId) }], at)
+
+/** What the record of a survey says of the copies of each original, by its hash; whoever prints them takes the record's word, not the row's. */
+export const recordedCopies = async (db: ReadableDb, surveyId: string): Promise<Map<string, PreviewHashes>> => {
+  const told = (path: string) => sql<string | null>`entry_json ->> ${path}`
+  const found = await db.selectFrom('photograph_log').where('survey_id', '=', surveyId).where(sql<boolean>`json_valid(entry_json)`).orderBy('place')
+    .select([told('$.sha256').as('sha256'), told('$.to.largePreviewSha256').as('large'), told('$.to.smallPreviewSha256').as('small')]).execute()
+  const copies = new Map<string, PreviewHashes>()
+  for (const { sha256, large, small } of found) {
+    if (sha256 === null) continue
+    const before = copies.get(sha256)
+    const [largeNow, smallNow] = [large ?? before?.large, small ?? before?.small]
+    if (largeNow !== undefined && smallNow !== undefined) copies.set(sha256, { large: largeNow, small: smallNow })
+  }
+  return copies
+}
 
 /** Bytes of an entry as text, exactly; undefined where they are none. */
 const exactText = (bytes: Uint8Array | null): string | undefined => {

@@ -1,5 +1,6 @@
 import { sql, type Insertable, type RawBuilder, type Selectable, type Updateable } from 'kysely'
 import { markLayerSchema } from '../../shared-logic/marking/marks'
+import type { PreviewHashes } from '../../shared-logic/photographs/preview-hashes'
 import { qualitySchema } from '../../shared-logic/photographs/quality'
 import type { Photograph } from '../../shared-logic/survey/records'
 import type { ReadableDb, WritableDb } from './database'
@@ -82,9 +83,13 @@ export const putInOrder = async (db: WritableDb, surveyId: string, ids: readonly
   await sql`UPDATE photographs SET print_order = wanted.key FROM json_each(${JSON.stringify(ids)}) AS wanted WHERE photographs.id = wanted.value`.execute(db)
 }
 
-/** The name a recorded original arrived under; undefined for a hash that is not recorded. */
-export const findOriginalName = async (db: ReadableDb, sha256: string): Promise<string | undefined> =>
-  (await db.selectFrom('photographs').select('file_name').where('sha256', '=', sha256).orderBy('added_at').limit(1).executeTakeFirst())?.file_name
+/** The name a recorded original arrived under, and the hashes of its copies where these are recorded; undefined for a hash that is not. */
+export const findOriginal = async (db: ReadableDb, sha256: string): Promise<{ readonly fileName: string; readonly previews: PreviewHashes | undefined } | undefined> => {
+  const found = await withOriginals(db).where('photographs.sha256', '=', sha256).orderBy('photographs.added_at').limit(1).executeTakeFirst()
+  if (found === undefined) return undefined
+  const { file_name: fileName, large_preview_sha256: large, small_preview_sha256: small } = found
+  return { fileName, previews: large === null || small === null ? undefined : { large, small } }
+}
 
 export const recordedOriginals = async (db: ReadableDb): Promise<Set<string>> =>
   new Set((await db.selectFrom('originals').select('sha256').execute()).map((row) => row.sha256))

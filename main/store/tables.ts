@@ -104,6 +104,9 @@ export interface OriginalTable {
   longitude: number | null
   quality_json: string | null
   look_hash: string | null
+  /** Of the copies made from it for screen and report. */
+  large_preview_sha256: string | null
+  small_preview_sha256: string | null
   added_at: string
 }
 

@@ -3,7 +3,7 @@ import type { RecordEnd } from '../../shared-logic/proof/entry'
 import type { FoundEntry } from '../../shared-logic/proof/read-record'
 import type { ReadableDb } from './database'
 import { foundEntries, orderToRecord, photographsToRecord, recordEnd } from './photograph-log'
-import { reportsToProve, type ReportToProve } from './reports'
+import { reportsToProve, type ReportToProve } from './report-log'
 
 /** Everything of one survey that its record is held to, read at one moment. */
 export interface SurveyToProve {

@@ -1,4 +1,4 @@
-import { factNames, type Act, type Facts, type PhotographAct } from './entry'
+import { factNames, type Act, type Facts, type PhotographAct, type ReportFacts } from './entry'
 
 /** A photograph as the record knows it. */
 export interface RecordedPhotograph {
@@ -7,6 +7,14 @@ export interface RecordedPhotograph {
   readonly byteCount: number
   readonly facts: Facts
 }
+
+/** A report as the record knows it. */
+export interface RecordedReport {
+  readonly reportId: string
+  readonly facts: ReportFacts
+}
+
+export const issuedAct = ({ reportId, facts }: RecordedReport): Act => ({ what: 'report issued', reportId, report: facts })
 
 export const addedAct = ({ photographId, sha256, byteCount, facts }: RecordedPhotograph): Act => ({ what: 'added', photographId, sha256, byteCount, to: facts })
 
@@ -18,6 +26,8 @@ const named: readonly (readonly [keyof Facts, (to: Facts) => PhotographAct])[] =
   ['quarterTurns', () => 'turned'],
   ['caption', () => 'captioned'],
   ['isPrinted', ({ isPrinted }) => (isPrinted === true ? 'chosen to print' : 'left out of print')],
+  ['largePreviewSha256', () => 'copies made'],
+  ['smallPreviewSha256', () => 'copies made'],
 ]
 
 /** What was done to a photograph between two looks at it; undefined for nothing. Named by the gravest of what changed. Throws where no act of ours could have changed it so. */

@@ -1,16 +1,18 @@
-import type { RecordedPhotograph } from './acts'
+import type { RecordedPhotograph, RecordedReport } from './acts'
+import { laterFactNames } from './entry'
 import type { Problem } from './problem'
 
 const shown = (value: string | number | boolean | null | undefined): string => (value === null || value === undefined || value === '' ? '–' : String(value))
 
 const changedFacts = (row: RecordedPhotograph, recorded: RecordedPhotograph): Problem[] => {
   const facts: Readonly<Record<string, string | number | boolean | null>> = { ...row.facts, byteCount: row.byteCount }
-  return Object.entries({ ...recorded.facts, byteCount: recorded.byteCount })
+  const unknownAtFirst = Object.fromEntries(laterFactNames.map((name) => [name, null]))
+  return Object.entries({ ...unknownAtFirst, ...recorded.facts, byteCount: recorded.byteCount })
     .filter(([name, value]) => facts[name] !== value)
     .map(([name, value]) => ({ code: 'photograph-changed' as const, values: { name: shown(recorded.facts.fileName), fact: name, recorded: shown(value), now: shown(facts[name]), photographId: row.photographId } }))
 }
 
-/** Where the yard's rows say something else than the record does. Facts that an older record did not know yet are not compared. */
+/** Where the yard's rows say something else than the record does. */
 export const compareRows = (rows: readonly RecordedPhotograph[], recorded: ReadonlyMap<string, RecordedPhotograph>): Problem[] => {
   const problems: Problem[] = []
   for (const row of rows) {
@@ -23,4 +25,24 @@ export const compareRows = (rows: readonly RecordedPhotograph[], recorded: Reado
   for (const { photographId, facts } of recorded.values())
     if (!there.has(photographId)) problems.push({ code: 'photograph-gone', values: { name: shown(facts.fileName), photographId } })
   return problems
+}
+
+const changedReport = (row: RecordedReport, recorded: RecordedReport): Problem[] => {
+  const { number, revision } = recorded.facts
+  const facts: Readonly<Record<string, string | number>> = row.facts
+  return Object.entries(recorded.facts)
+    .filter(([name, value]) => facts[name] !== value)
+    .map(([name, value]) => ({ code: 'report-row-changed' as const, values: { number, revision, reportFact: name, recorded: shown(value), now: shown(facts[name]) } }))
+}
+
+/** The same of a survey's reports. */
+export const compareReports = (rows: readonly RecordedReport[], recorded: ReadonlyMap<string, RecordedReport>): Problem[] => {
+  const there = new Set(rows.map(({ reportId }) => reportId))
+  return [
+    ...rows.flatMap((row): Problem[] => {
+      const told = recorded.get(row.reportId)
+      return told === undefined ? [{ code: 'report-unrecorded', values: { number: row.facts.number, revision: row.facts.revision } }] : changedReport(row, told)
+    }),
+    ...[...recorded.values()].filter(({ reportId }) => !there.has(reportId)).map(({ facts: { number, revision } }): Problem => ({ code: 'report-gone', values: { number, revision } })),
+  ]
 }

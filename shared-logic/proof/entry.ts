@@ -2,13 +2,18 @@ import { z } from 'zod'
 import { canonicalJson, type Json } from './canonical-json'
 
 /**
- * The record of a survey's photographs: entries that are only ever added, each with the hash of the one before. The hash
- * of an entry is the SHA-256 of its canonical JSON in UTF-8, lower-case hex; the first takes 64 zeros for the one before.
+ * The record of a survey's photographs and reports: entries that are only ever added, each with the hash of the one
+ * before. The hash of an entry is the SHA-256 of its canonical JSON in UTF-8, lower-case hex; the first takes 64 zeros for
+ * the one before.
  *
  * Recorded is everything a reader of the report sees of a photograph, since each of these changes what the picture is
  * evidence of: the original and how it came in; the check and place it is said to show; caption, turn and marks; whether
  * it stands or was removed, whether it prints, and the order. What is set later is set by an entry of its own, so that
  * what was there before stays told. A layer of marks and a list of figures stand by the SHA-256 of their text.
+ *
+ * Screen and report show no original but the two copies made from it, so these are recorded as well. A copy made again
+ * may come out otherwise, by a newer imaging library, and is then entered anew. And each report is recorded when it is
+ * issued: its row, the frozen document and the PDF.
  *
  * What this proves: that nothing was changed, taken out, put in or exchanged by itself, neither in the record nor in
  * what it tells of. What it does not: someone who rewrites the whole record so that all of it fits again is found only by
@@ -46,12 +51,18 @@ export const factsSchema = z.strictObject({
   isPrinted: z.union([z.boolean(), z.number()]),
   marksSha256: textOrNone,
   removedAt: textOrNone,
+  /** Of the copies made from the original; none until they were made by a program that records them. */
+  largePreviewSha256: textOrNone,
+  smallPreviewSha256: textOrNone,
 })
 export type Facts = z.infer<typeof factsSchema>
 export const factNames = factsSchema.keyof().options
 
+/** Facts that records had no word of at first. Whoever sets one enters it, so it is none where the record is silent. */
+export const laterFactNames = ['largePreviewSha256', 'smallPreviewSha256'] as const satisfies readonly (keyof Facts)[]
+
 /** 'entered late': taken in before there was a record, and entered when there was one, as the yard then had it. */
-export const photographActs = ['added', 'entered late', 'removed', 'restored', 'assigned', 'marked', 'turned', 'captioned', 'chosen to print', 'left out of print'] as const
+export const photographActs = ['added', 'entered late', 'removed', 'restored', 'assigned', 'marked', 'turned', 'captioned', 'chosen to print', 'left out of print', 'copies made'] as const
 export type PhotographAct = (typeof photographActs)[number]
 
 const photographEntry = {
@@ -63,6 +74,22 @@ const photographEntry = {
   to: factsSchema.partial(),
 }
 const openingEntry = { what: z.literal('opened'), record: z.literal('bunkwright photographs'), version: z.literal(1), surveyId: z.string() }
+/** What is recorded of an issued report. */
+export const reportFactsSchema = z.strictObject({
+  number: z.string(),
+  revision: z.number(),
+  issuedAt: z.string(),
+  date: z.string(),
+  verdict: z.string(),
+  /** Of the frozen document's JSON, to the byte. */
+  documentSha256: z.string(),
+  pdfSha256: z.string(),
+  pdfByteCount: z.number(),
+})
+export type ReportFacts = z.infer<typeof reportFactsSchema>
+
+/** 'entered late': issued before reports were recorded, and entered when they were, as the yard then had it. */
+const reportEntry = { what: z.enum(['report issued', 'report entered late']), reportId: z.string(), report: reportFactsSchema }
 const orderEntry = { what: z.enum(['put in order', 'order entered late']), /** See `orderHash`. */ orderSha256: z.string() }
 
 const link = { previous: z.string(), place: z.number(), at: z.string() }
@@ -71,11 +98,12 @@ export const entrySchema = z.discriminatedUnion('what', [
   z.strictObject({ ...openingEntry, ...link }),
   z.strictObject({ ...photographEntry, ...link }),
   z.strictObject({ ...orderEntry, ...link }),
+  z.strictObject({ ...reportEntry, ...link }),
 ])
 export type Entry = z.infer<typeof entrySchema>
 
 /** An act before it has its place in the record. */
-export type Act = z.infer<z.ZodObject<typeof photographEntry>> | z.infer<z.ZodObject<typeof orderEntry>>
+export type Act = z.infer<z.ZodObject<typeof photographEntry>> | z.infer<z.ZodObject<typeof orderEntry>> | z.infer<z.ZodObject<typeof reportEntry>>
 
 /** An entry as it is kept: its canonical text and the hash of that. */
 export interface WrittenEntry {

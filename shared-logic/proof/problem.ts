@@ -9,8 +9,10 @@ export const problemCodes = [
   'photograph-unrecorded', 'photograph-gone', 'photograph-other', 'photograph-changed', 'order-changed', 'original-without-photograph',
   // Files on the disk against the record.
   'file-missing', 'file-set-aside', 'file-resized', 'file-changed', 'file-unreadable', 'file-added',
+  // The copies that are shown and printed.
+  'copy-missing', 'copy-changed', 'copy-unreadable',
   // Issued reports.
-  'report-missing', 'report-changed', 'report-unreadable', 'report-added', 'report-tells-otherwise',
+  'report-unrecorded', 'report-gone', 'report-row-changed', 'report-missing', 'report-changed', 'report-unreadable', 'report-added', 'report-tells-otherwise',
 ] as const
 export type ProblemCode = (typeof problemCodes)[number]
 
@@ -28,7 +30,11 @@ export const verifiedSchema = z.object({
   removedCount: z.int().nonnegative(),
   /** Entered after they had come in, and when: before that nothing is proven of them. */
   late: z.object({ count: z.int().positive(), at: z.string() }).optional(),
-  /** Absent where no photograph ever came in. */
+  /** The same of reports, after they were issued. */
+  lateReports: z.object({ count: z.int().positive(), at: z.string() }).optional(),
+  /** Photographs of whose copies for screen and report nothing is recorded yet; these are made anew before they are used. */
+  withoutCopies: z.int().positive().optional(),
+  /** Absent where neither a photograph ever came in nor a report was issued. */
   end: recordEndSchema.optional(),
   byteCount: z.int().nonnegative(),
   /** Where the record stood when each report was issued, as the report prints it. Newest first. */

@@ -1,6 +1,6 @@
 import { canonicalJson, type Json } from './canonical-json'
 import { entrySchema, hashBeforeTheFirst, orderHash, type Entry, type Facts, type RecordEnd, type Sha256 } from './entry'
-import type { RecordedPhotograph } from './acts'
+import type { RecordedPhotograph, RecordedReport } from './acts'
 import type { Problem, ProblemCode } from './problem'
 
 /** An entry as it was found. Its text is undefined where its bytes are none. */
@@ -10,14 +10,24 @@ export interface FoundEntry {
   readonly sha256: string
 }
 
+interface Late {
+  readonly count: number
+  readonly at: string
+}
+
+const oneMore = (late: Late | undefined, at: string): Late => ({ count: (late?.count ?? 0) + 1, at: late?.at ?? at })
+
 /** What a record says, read from first to last. */
 export interface ReadRecord {
   readonly problems: readonly Problem[]
   /** As the entries leave them, by id. */
   readonly photographs: ReadonlyMap<string, RecordedPhotograph>
+  /** As they were issued, by id. */
+  readonly reports: ReadonlyMap<string, RecordedReport>
   readonly orderSha256: string
   readonly end: RecordEnd | undefined
-  readonly late: { readonly count: number; readonly at: string } | undefined
+  readonly late: Late | undefined
+  readonly lateReports: Late | undefined
   /** The hash each place holds. */
   readonly hashAt: (place: number) => string | undefined
 }
@@ -35,12 +45,14 @@ const parsed = (text: string): Entry | undefined => {
 export class RecordReader {
   readonly #problems: Problem[] = []
   readonly #photographs = new Map<string, RecordedPhotograph>()
+  readonly #reports = new Map<string, RecordedReport>()
   readonly #hashes = new Map<number, string>()
   readonly #surveyId: string
   readonly #sha256: Sha256
   #orderSha256: string
   #last: RecordEnd | undefined
-  #late: { count: number; at: string } | undefined
+  #late: Late | undefined
+  #lateReports: Late | undefined
 
   constructor(surveyId: string, sha256: Sha256) {
     this.#surveyId = surveyId
@@ -68,7 +80,10 @@ export class RecordReader {
       else if (count > end.entryCount || last?.lastSha256 !== end.lastSha256) this.#say('record-runs-on', { kept: count, count: end.entryCount })
     }
     const hashes = this.#hashes
-    return { problems: this.#problems, photographs: this.#photographs, orderSha256: this.#orderSha256, end: last, late: this.#late, hashAt: (place) => hashes.get(place) }
+    return {
+      problems: this.#problems, photographs: this.#photographs, reports: this.#reports, orderSha256: this.#orderSha256, end: last,
+      late: this.#late, lateReports: this.#lateReports, hashAt: (place) => hashes.get(place),
+    }
   }
 
   get #due(): number {
@@ -94,6 +109,7 @@ export class RecordReader {
     if (entry.what === 'opened') {
       if (entry.surveyId !== this.#surveyId) this.#say('record-of-another-survey')
     } else if ('orderSha256' in entry) this.#orderSha256 = entry.orderSha256
+    else if ('reportId' in entry) this.#followReport(entry, place)
     else this.#followPhotograph(entry, place)
   }
 
@@ -103,6 +119,12 @@ export class RecordReader {
     const isPossible = before === undefined ? comesIn : !comesIn && before.sha256 === sha256 && before.byteCount === byteCount
     if (!isPossible) this.#say('entry-impossible', { place })
     this.#photographs.set(photographId, { photographId, sha256, byteCount, facts: { ...before?.facts, ...to } as Facts })
-    if (what === 'entered late') this.#late = { count: (this.#late?.count ?? 0) + 1, at: this.#late?.at ?? at }
+    if (what === 'entered late') this.#late = oneMore(this.#late, at)
+  }
+
+  #followReport({ what, reportId, report, at }: Extract<Entry, { reportId: string }>, place: number): void {
+    if (this.#reports.has(reportId)) this.#say('entry-impossible', { place })
+    this.#reports.set(reportId, { reportId, facts: report })
+    if (what === 'report entered late') this.#lateReports = oneMore(this.#lateReports, at)
   }
 }

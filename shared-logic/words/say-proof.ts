@@ -5,7 +5,8 @@ import { sayDate } from './say'
 
 const fill = (line: string, values: Readonly<Record<string, string | number>>): string => line.replaceAll(/\{(\w+)\}/g, (gap, name: string) => String(values[name] ?? gap))
 
-const isFact = (words: Words, name: string | number | undefined): name is keyof Words['proof']['facts'] => typeof name === 'string' && Object.hasOwn(words.proof.facts, name)
+/** The words for a name out of a list; undefined for any other. */
+const wordsFor = (list: Readonly<Record<string, string>>, name: string | number | undefined): string | undefined => (typeof name === 'string' && Object.hasOwn(list, name) ? list[name] : undefined)
 
 const shown = (words: Words, value: string | number | undefined): string => {
   const text = String(value ?? '–')
@@ -17,7 +18,11 @@ const shown = (words: Words, value: string | number | undefined): string => {
 /** The sentence of what is not as it was recorded. Hashes are cut short; a changed fact shows what it was and what it is. */
 export const sayProblem = (words: Words, { code, values }: Problem): string => {
   const said: Record<string, string> = Object.fromEntries(Object.entries(values).map(([name, value]) => [name, shown(words, value)]))
-  if (isFact(words, values['fact'])) said['fact'] = words.proof.facts[values['fact']]
+  const { facts, reportFacts, copies, originals } = words.proof
+  for (const [gap, list] of [['fact', facts], ['reportFact', reportFacts], ['copy', copies], ['original', originals]] as const) {
+    const worded = wordsFor(list, values[gap])
+    if (worded !== undefined) said[gap] = worded
+  }
   return fill(words.proof.problems[code], said)
 }
 
@@ -30,9 +35,11 @@ export const sayOutcome = (words: Words, { photographCount, removedCount, proble
 }
 
 /** What goes with it: those removed, and those of which less is proven. */
-export const sayBeside = (words: Words, { removedCount, late }: Verified): string[] => [
+export const sayBeside = (words: Words, { removedCount, late, lateReports, withoutCopies }: Verified): string[] => [
   ...(removedCount > 0 ? [counted(words.proof.removed, removedCount)] : []),
   ...(late ? [counted(words.proof.late, late.count, { date: sayDate(late.at) })] : []),
+  ...(lateReports ? [counted(words.proof.lateReports, lateReports.count, { date: sayDate(lateReports.at) })] : []),
+  ...(withoutCopies === undefined ? [] : [counted(words.proof.withoutCopies, withoutCopies)]),
 ]
 
 export const sayEnd = (words: Words, { entryCount, lastSha256 }: RecordEnd): string => fill(words.proof.end, { count: entryCount, sha256: lastSha256 })

@@ -58,8 +58,9 @@ it('the surveyor sees that all photographs are as they came in, issues without p
     await page.getByRole('link', { name: en.screens.reportPage.download }).click()
     await (await download).saveAs(join(folder, 'report.pdf'))
     const text = (await pageTexts(await readPdf(join(folder, 'report.pdf')))).join(' ').replaceAll(/\s/g, '')
-    const { end } = await ask('proof.verify', { surveyId: id })
+    const { reports: [{ end } = {}] } = await ask('proof.verify', { surveyId: id })
     expect(text.split('38.70710°N,9.13550°W')).toHaveLength(3)
+    expect(end?.lastSha256).toMatch(/^[0-9a-f]{64}$/)
     expect(text).toContain(end?.lastSha256)
 
     const originals = join(yard, 'photographs', 'originals')

@@ -6,7 +6,8 @@ import { photographs } from './0050-photographs'
 import { reports } from './0060-reports'
 import { photographsFromTheWalkRound } from './0070-photographs-from-the-walk-round'
 import { photographLog } from './0080-photograph-log'
+import { copiesAndReportsRecorded } from './0090-copies-and-reports-recorded'
 import type { Migration } from './migration'
 
 /** Every step in order. */
-export const migrations: readonly Migration[] = [settings, rigs, surveys, answers, photographs, reports, photographsFromTheWalkRound, photographLog]
+export const migrations: readonly Migration[] = [settings, rigs, surveys, answers, photographs, reports, photographsFromTheWalkRound, photographLog, copiesAndReportsRecorded]

@@ -119,6 +119,7 @@ export const refusals: Readonly<Record<string, string>> = {
   'photograph.named-twice': 'The order names one photograph twice. Reload the contact sheet and put them in order again.',
   'photograph.not-found': 'This photograph is not in the yard.',
   'photograph.of-two-surveys': 'These photographs belong to two surveys. Choose those of one survey.',
+  'photograph.original-changed': 'The original of photograph {sha256} was changed since it came in, so it is not shown. Bring the file back from a copy of the yard’s folder, or add the photograph again.',
   'photograph.read-only': '“{name}” was not taken: the yard’s folder cannot be written to. Allow writing there, or open the yard from another folder.',
   'photograph.takes-too-much': '“{name}” takes more memory or time to read than this program allows, so it was not taken. Export it smaller, or as JPEG.',
   'photograph.too-large': '“{name}” is larger than {megabytes} MB. Export it smaller, or as JPEG.',

@@ -110,7 +110,7 @@ export const reportWords = {
     further: { one: 'One further photograph is kept with the survey and not printed here.', many: '{count} further photographs are kept with the survey and not printed here.' },
   },
   placeFromTheCamera: { place: '{latitude}° {northOrSouth}, {longitude}° {eastOrWest}', north: 'N', south: 'S', east: 'E', west: 'W' },
-  photographRecord: 'Record of the photographs: {count} entries when this report was written, each with the hash of the one before it. SHA-256 of the last: {sha256}. Held to this, the record shows whether anything in it was written anew since.',
+  photographRecord: 'Record of photographs and reports: {count} entries when this report was written, each with the hash of the one before it. SHA-256 of the last: {sha256}. Held to this, the record shows whether anything in it was written anew since.',
   photographWanted: 'A finding that wants a photograph has none: {numbers}.',
   photographsWanted: 'Findings that want a photograph and have none: {numbers}.',
   /** Ours; common practice, no source. */

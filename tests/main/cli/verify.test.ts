@@ -44,7 +44,7 @@ describe('a yard nobody tampered with, open in its window', () => {
     const { code, out, error } = await verify()
     expect([code, error]).toEqual([0, ''])
     expect(out).toContain('Tern, 2026-06-01, BW-2026-0001\n  2 photographs, all as they came in.')
-    expect(out).toMatch(/The record has 3 entries; SHA-256 of the last: [0-9a-f]{64}\n {2}Report BW-2026-0001, revision 1, prints 3 entries; SHA-256 of the last: [0-9a-f]{64}/)
+    expect(out).toMatch(/The record has 4 entries; SHA-256 of the last: [0-9a-f]{64}\n {2}Report BW-2026-0001, revision 1, prints 3 entries; SHA-256 of the last: [0-9a-f]{64}/)
     expect(out).toContain('All is as it was recorded. Photographs: 2; surveys: 1.')
     expect(out).toContain('is found only by a last hash kept elsewhere')
   })
@@ -53,7 +53,7 @@ describe('a yard nobody tampered with, open in its window', () => {
     for (const named of ['bw-2026-0001', surveyId]) {
       const { code, out } = await verify(named, '--json')
       expect(code).toBe(0)
-      expect(JSON.parse(out)).toMatchObject({ surveyId, asRecorded: true, photographCount: 2, problems: [], end: { entryCount: 3 }, reports: [{ number: 'BW-2026-0001', revision: 1, end: { entryCount: 3 } }] })
+      expect(JSON.parse(out)).toMatchObject({ surveyId, asRecorded: true, photographCount: 2, problems: [], end: { entryCount: 4 }, reports: [{ number: 'BW-2026-0001', revision: 1, end: { entryCount: 3 } }] })
     }
     expect((await verify('Heron')).code).toBe(1)
     expect((await verify('Tern')).error).toContain('“Tern”')

@@ -76,9 +76,11 @@ describe('every act on photographs', () => {
     await add(surveyId, 210)
     await ask(opened, 'photographs.describe', { photographId, caption: '' })
     expect((await refusalOf(opened, 'photographs.turn', { photographId, quarterTurns: 5 })).code).toMatch(/^field/)
-    await ask(opened, 'reports.issue', { surveyId })
-    expect((await refusalOf(opened, 'photographs.remove', { photographId })).code).toBe('survey.issued')
     expect(entriesOf(surveyId)).toEqual(before)
+    await ask(opened, 'reports.issue', { surveyId })
+    expect(entriesOf(surveyId).slice(before.length).map(({ what }) => what)).toEqual(['report issued'])
+    expect((await refusalOf(opened, 'photographs.remove', { photographId })).code).toBe('survey.issued')
+    expect(entriesOf(surveyId)).toHaveLength(before.length + 1)
   })
 
   it('tells of two that trade places as of two that were moved, and of nothing between', async () => {
@@ -111,7 +113,8 @@ describe('verifying a survey', () => {
     const { id: photographId } = await add(surveyId, 2)
     await ask(opened, 'photographs.remove', { photographId })
     const { end } = await verify(surveyId)
-    expect(end?.entryCount).toBe(4)
+    // Opened, the first report, two photographs, one of them removed.
+    expect(end?.entryCount).toBe(5)
     await ask(opened, 'reports.issue', { surveyId })
     await ask(opened, 'surveys.reopen', { surveyId })
     await add(surveyId, 3)
@@ -119,7 +122,7 @@ describe('verifying a survey', () => {
     expect(verified).toMatchObject({ photographCount: 2, removedCount: 1, problems: [] })
     expect(verified.reports).toMatchObject([{ revision: 2, end }, { revision: 1 }])
     expect(verified.reports[1]?.end).toBeUndefined()
-    expect(verified.end?.entryCount).toBe(5)
+    expect(verified.end?.entryCount).toBe(7)
   })
 
   it('of nobody is refused', async () => {
@@ -198,13 +201,13 @@ describe('verifying a whole yard beside a program at work', () => {
   }, 60_000)
 })
 
-it('the hash a report prints is that of the record’s last entry, worked out apart', async () => {
+it('the hash a report prints is that of the record’s last entry before its own, worked out apart', async () => {
   const { id: surveyId } = await startSurvey(opened)
   await add(surveyId, 90)
   const { report } = await ask(opened, 'reports.issue', { surveyId })
   const database = new Database(join(folder, 'yard.sqlite'), { readonly: true })
   const { entry_json, document_json } = database.prepare<[string, string], { entry_json: string; document_json: string }>(
-    'SELECT entry_json, document_json FROM photograph_log, reports WHERE photograph_log.survey_id = ? AND reports.id = ? ORDER BY place DESC LIMIT 1').get(surveyId, report.id) ?? { entry_json: '', document_json: '' }
+    'SELECT entry_json, document_json FROM photograph_log, reports WHERE photograph_log.survey_id = ? AND reports.id = ? AND place = 2').get(surveyId, report.id) ?? { entry_json: '', document_json: '' }
   database.close()
   const { photographRecord } = JSON.parse(document_json) as { photographRecord: { entryCount: number; lastSha256: string; sentence: string } }
   expect(photographRecord).toMatchObject({ entryCount: 2, lastSha256: sha256(entry_json) })

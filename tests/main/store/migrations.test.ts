@@ -6,9 +6,10 @@ import { checkRising } from '../../../main/store/migrate'
 import { migrations } from '../../../main/store/migrations'
 import type { Migration } from '../../../main/store/migrations/migration'
 import { foundEntries, orderToRecord, photographsToRecord, recordEnd, sha256Of } from '../../../main/store/photograph-log'
+import { asRecordedReport, reportsToProve } from '../../../main/store/report-log'
 import { openYardToRead } from '../../../main/store/yard-to-read'
 import { yardFile } from '../../../main/store/yard'
-import { compareRows } from '../../../shared-logic/proof/compare-rows'
+import { compareReports, compareRows } from '../../../shared-logic/proof/compare-rows'
 import { RecordReader } from '../../../shared-logic/proof/read-record'
 import { newFolder, noon, open, refusalOf } from './a-yard'
 
@@ -29,7 +30,7 @@ const rowsAsTheyWere: Readonly<Record<number, string>> = {
   60: `INSERT INTO report_numbers VALUES (2026, 1);
        INSERT INTO reports VALUES ('01900000-0000-7000-8000-000000000004', '${survey}', 'BW-2026-0001', 1, '2026-01-03T00:00:00Z', '2026-01-03', 'not seen', '{}', '${sha}', 10)`,
 }
-const tableOf: Readonly<Record<number, string>> = { 10: 'settings', 20: 'rigs', 30: 'surveys', 40: 'answers', 50: 'photographs', 60: 'reports', 70: 'photographs', 80: 'photograph_log' }
+const tableOf: Readonly<Record<number, string>> = { 10: 'settings', 20: 'rigs', 30: 'surveys', 40: 'answers', 50: 'photographs', 60: 'reports', 70: 'photographs', 80: 'photograph_log_ends' }
 
 /** A yard brought through these steps one by one, with the rows of each written while it was the newest. */
 const yardOf = async (steps: readonly Migration[], more = ''): Promise<string> => {
@@ -46,6 +47,7 @@ const yardOf = async (steps: readonly Migration[], more = ''): Promise<string> =
 }
 
 const beforeTheRecord = migrations.filter(({ number }) => number < 80)
+const beforeCopiesAndReports = migrations.filter(({ number }) => number < 90)
 
 test('the steps stand in rising order, ten apart', () => {
   expect(() => checkRising(migrations)).not.toThrow()
@@ -90,6 +92,7 @@ test('photographs taken in before there was a record are entered late, at the st
     { what: 'entered late', photographId: photograph, sha256: sha, byteCount: 10, at: noon.toISOString(), to: { arrivedAt: '2026-01-02T00:00:00Z', fileName: 'a.jpg', source: 'file', removedAt: null } },
     { what: 'entered late', to: { arrivedAt: '2026-01-02T00:01:00Z', fileName: 'b.jpg', source: 'phone', checkId: 'hubs.oil-level', caption: 'dark', quarterTurns: 1, isPrinted: false, removedAt: '2026-01-02T00:02:00Z' } },
     { what: 'order entered late' },
+    { what: 'report entered late' },
   ])
   const reader = new RecordReader(survey, sha256Of)
   const [found, end, rows, order] = await yard.read(async (db) => [await foundEntries(db, survey), await recordEnd(db, survey), await photographsToRecord(db, survey), await orderToRecord(db, survey)] as const)
@@ -99,6 +102,29 @@ test('photographs taken in before there was a record are entered late, at the st
   expect(compareRows(rows, record.photographs)).toEqual([])
   expect(record.orderSha256).toBe(order)
   expect(record.late).toEqual({ count: 2, at: noon.toISOString() })
+  await yard.close()
+})
+
+test('reports issued before reports were recorded are entered late, behind what their survey’s record holds or opening it, and nothing is made up of copies', async () => {
+  const other = '01900000-0000-7000-8000-000000000006'
+  const folder = await yardOf(beforeCopiesAndReports, `
+    INSERT INTO surveys SELECT 2, '${other}', rig_id, rig_name, search_text, purpose, survey_date, status, rule_book, catalogue_version, zone, place, NULL, NULL, verdict, tallies_json, asked, open, NULL, 0, 0, started_at, NULL FROM surveys;
+    INSERT INTO reports VALUES ('01900000-0000-7000-8000-000000000007', '${other}', 'BW-2026-0002', 1, '2026-01-04T00:00:00Z', '2026-01-04', 'fail', '{"said":"Öl"}', '${'b'.repeat(64)}', 20);
+    INSERT INTO reports VALUES ('01900000-0000-7000-8000-000000000008', '${other}', 'BW-2026-0002', 2, '2026-01-05T00:00:00Z', '2026-01-05', 'pass', '{}', '${'c'.repeat(64)}', 30)`)
+  const yard = open(folder)
+  expect(yard.database.prepare('SELECT large_preview_sha256, small_preview_sha256 FROM originals').all()).toEqual([{ large_preview_sha256: null, small_preview_sha256: null }])
+  for (const [surveyId, acts, reports] of [[survey, ['opened', 'entered late', 'report entered late'], 1], [other, ['opened', 'report entered late', 'report entered late'], 2]] as const) {
+    const [found, end, rows] = await yard.read(async (db) => [await foundEntries(db, surveyId), await recordEnd(db, surveyId), await reportsToProve(db, surveyId)] as const)
+    expect(found.map(({ text }) => (JSON.parse(text ?? '') as { what: string }).what)).toEqual(acts)
+    const reader = new RecordReader(surveyId, sha256Of)
+    found.forEach((entry) => reader.take(entry))
+    const record = reader.finish(end)
+    expect(record.problems).toEqual([])
+    expect(rows).toHaveLength(reports)
+    expect(compareReports(rows.map(asRecordedReport), record.reports)).toEqual([])
+    expect(record.lateReports).toEqual({ count: reports, at: noon.toISOString() })
+  }
+  expect((await yard.read((db) => reportsToProve(db, other)))[1]).toMatchObject({ documentSha256: sha256Of('{"said":"Öl"}'), pdfByteCount: 20, verdict: 'fail' })
   await yard.close()
 })
 
@@ -113,7 +139,7 @@ test('an entry of the record can neither be changed, deleted, replaced nor put i
   const zeros = '0'.repeat(64)
   for (const sql of ["UPDATE photograph_log SET entry_json = '{}'", 'UPDATE photograph_log SET place = place + 5']) expect(() => database.exec(sql)).toThrow('never changed')
   for (const sql of ['DELETE FROM photograph_log', 'DELETE FROM photograph_log_ends']) expect(() => database.exec(sql)).toThrow('never deleted')
-  for (const place of [1, 2, 4]) expect(() => database.exec(`INSERT OR REPLACE INTO photograph_log VALUES ('${survey}', ${place}, '{}', '${zeros}')`)).toThrow('follows the last')
+  for (const place of [1, 2, 3, 5]) expect(() => database.exec(`INSERT OR REPLACE INTO photograph_log VALUES ('${survey}', ${place}, '{}', '${zeros}')`)).toThrow('follows the last')
   for (const sql of ['UPDATE photograph_log_ends SET entry_count = 1', `UPDATE photograph_log_ends SET last_sha256 = '${zeros}'`]) expect(() => database.exec(sql)).toThrow('never grows shorter')
   await close()
 })

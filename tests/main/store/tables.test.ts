@@ -24,7 +24,8 @@ const columns: { readonly [Name in keyof Kept]: { readonly [Column in keyof Sele
   answers: { survey_id: 'TEXT', check_id: 'TEXT', position: 'TEXT', answer_json: 'TEXT', answered_at: 'TEXT' },
   originals: {
     sha256: 'TEXT', format: 'TEXT', byte_count: 'INTEGER', width_px: 'INTEGER', height_px: 'INTEGER', taken_at: 'TEXT or nothing',
-    latitude: 'REAL or nothing', longitude: 'REAL or nothing', quality_json: 'TEXT or nothing', look_hash: 'TEXT or nothing', added_at: 'TEXT',
+    latitude: 'REAL or nothing', longitude: 'REAL or nothing', quality_json: 'TEXT or nothing', look_hash: 'TEXT or nothing',
+    large_preview_sha256: 'TEXT or nothing', small_preview_sha256: 'TEXT or nothing', added_at: 'TEXT',
   },
   photographs: {
     id: 'TEXT', survey_id: 'TEXT', sha256: 'TEXT', check_id: 'TEXT or nothing', position: 'TEXT or nothing', caption: 'TEXT', file_name: 'TEXT', source: 'TEXT', quarter_turns: 'INTEGER', is_printed: 'INTEGER',

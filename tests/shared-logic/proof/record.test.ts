@@ -1,7 +1,7 @@
 import { createHash } from 'node:crypto'
 import { describe, expect, it } from 'vitest'
-import { actBetween, addedAct, type RecordedPhotograph } from '../../../shared-logic/proof/acts'
-import { compareRows } from '../../../shared-logic/proof/compare-rows'
+import { actBetween, addedAct, issuedAct, type RecordedPhotograph, type RecordedReport } from '../../../shared-logic/proof/acts'
+import { compareReports, compareRows } from '../../../shared-logic/proof/compare-rows'
 import { factNames, hashBeforeTheFirst, orderHash, writeEntries, type Act, type Facts, type RecordEnd } from '../../../shared-logic/proof/entry'
 import { problemCodes } from '../../../shared-logic/proof/problem'
 import { RecordReader, type FoundEntry, type ReadRecord } from '../../../shared-logic/proof/read-record'
@@ -12,7 +12,7 @@ const surveyId = '01900000-0000-7000-8000-000000000001'
 const sha256 = (text: string): string => createHash('sha256').update(text).digest('hex')
 const facts: Facts = {
   format: 'jpeg', widthPx: 48, heightPx: 32, takenAt: '2026-06-01T10:00:00', latitude: 38.7071, longitude: -9.1355, qualitySha256: null, lookHash: null, firstArrivedAt: '2026-06-15T12:00:00.000Z',
-  arrivedAt: '2026-06-15T12:00:00.000Z', source: 'phone', fileName: 'hub.jpg', checkId: null, position: null, caption: '', quarterTurns: 0, isPrinted: true, marksSha256: null, removedAt: null,
+  arrivedAt: '2026-06-15T12:00:00.000Z', source: 'phone', fileName: 'hub.jpg', checkId: null, position: null, caption: '', quarterTurns: 0, isPrinted: true, marksSha256: null, removedAt: null, largePreviewSha256: null, smallPreviewSha256: null,
 }
 const photograph = (name: string, more: Partial<Facts> = {}): RecordedPhotograph => ({ photographId: `id of ${name}`, sha256: sha256(name), byteCount: 100, facts: { ...facts, fileName: name, ...more } })
 const hub = photograph('hub.jpg')
@@ -60,6 +60,37 @@ describe('a record', () => {
     expect(compareRows([hub], record.photographs)).toMatchObject([{ code: 'photograph-changed', values: { fact: 'quarterTurns', recorded: '1', now: '0' } }])
   })
 
+  it('that had no word of copies is silent of them, and a row may have none either: one that names some was tampered with', () => {
+    const { largePreviewSha256: _large, smallPreviewSha256: _small, ...known } = facts
+    const { entries, end } = write([{ what: 'added', photographId: hub.photographId, sha256: hub.sha256, byteCount: hub.byteCount, to: { ...known, fileName: 'hub.jpg' } }])
+    const { photographs } = readAll(entries, end)
+    expect(compareRows([hub], photographs)).toEqual([])
+    const forged = photograph('hub.jpg', { largePreviewSha256: sha256('forged') })
+    expect(compareRows([forged], photographs)).toMatchObject([{ code: 'photograph-changed', values: { fact: 'largePreviewSha256', recorded: '–', now: sha256('forged') } }])
+    const made = actBetween(hub, forged)
+    if (made === undefined) throw new Error('making copies is no act')
+    const later = write([made], end)
+    expect(compareRows([forged], readAll([...entries, ...later.entries], later.end).photographs)).toEqual([])
+  })
+
+  it('tells of every report issued: one added, taken out or changed since is named, and one issued twice cannot be', () => {
+    const report: RecordedReport = {
+      reportId: 'a report',
+      facts: { number: 'BW-2026-0001', revision: 1, issuedAt: at, date: '2026-06-15', verdict: 'fail', documentSha256: sha256('what it says'), pdfSha256: sha256('its pages'), pdfByteCount: 9 },
+    }
+    const { entries, end } = write([addedAct(hub), issuedAct(report)])
+    const record = readAll(entries, end)
+    expect(record.problems).toEqual([])
+    const compared = (rows: readonly RecordedReport[]) => compareReports(rows, record.reports).map(({ code, values }) => `${code} ${values['reportFact'] ?? ''}`.trim())
+    expect(compared([report])).toEqual([])
+    expect(compared([])).toEqual(['report-gone'])
+    expect(compared([report, { ...report, reportId: 'another' }])).toEqual(['report-unrecorded'])
+    const others = { number: 'BW-2026-0002', revision: 2, issuedAt: 'then', date: '2026-06-16', verdict: 'pass', documentSha256: sha256('x'), pdfSha256: sha256('y'), pdfByteCount: 8 } satisfies RecordedReport['facts']
+    for (const [name, value] of Object.entries(others)) expect(compared([{ ...report, facts: { ...report.facts, [name]: value } }])).toEqual([`report-row-changed ${name}`])
+    const twice = write([issuedAct(report)], end)
+    expect(readAll([...entries, ...twice.entries], twice.end).problems).toEqual([{ code: 'entry-impossible', values: { place: 4 } }])
+  })
+
   it('of another survey is found, though all of it fits', () => {
     const { entries, end } = write([addedAct(hub)])
     expect(readAll(entries, end, '01900000-0000-7000-8000-000000000002').problems).toEqual([{ code: 'record-of-another-survey', values: {} }])
@@ -94,7 +125,7 @@ describe('a record', () => {
 describe('an act', () => {
   it.each([
     [{ removedAt: at }, 'removed'], [{ checkId: 'a', position: 'b' }, 'assigned'], [{ marksSha256: 'a' }, 'marked'], [{ quarterTurns: 3 }, 'turned'], [{ caption: 'dark' }, 'captioned'],
-    [{ isPrinted: false }, 'left out of print'], [{ removedAt: at, caption: 'dark' }, 'removed'],
+    [{ isPrinted: false }, 'left out of print'], [{ largePreviewSha256: 'a', smallPreviewSha256: 'b' }, 'copies made'], [{ removedAt: at, caption: 'dark' }, 'removed'],
   ] as const)('that changes %o is named %s', (to, what) => {
     expect(actBetween(hub, photograph('hub.jpg', to))).toMatchObject({ what, to })
   })
@@ -118,10 +149,13 @@ it('an order is the same however its photographs are listed, and another for any
 })
 
 describe('the sentences', () => {
-  const values = { place: 3, kept: 2, count: 4, name: 'hub.jpg', fact: 'takenAt', recorded: 'a'.repeat(64), now: 'true', sha256: 'b'.repeat(64), reason: 'EACCES', file: 'x.jpg', number: 'BW-2026-0001', revision: 1 }
+  const values = { reports: 1, reportFact: 'documentSha256', copy: 'large', original: 'whole', place: 3, kept: 2, count: 4, name: 'hub.jpg', fact: 'takenAt', recorded: 'a'.repeat(64), now: 'true', sha256: 'b'.repeat(64), reason: 'EACCES', file: 'x.jpg', number: 'BW-2026-0001', revision: 1 }
   it('have no gap left, cut hashes short and name what was changed', () => {
     for (const code of problemCodes) expect(sayProblem(en, { code, values })).not.toMatch(/[{}]|[0-9a-f]{64}/)
     expect(sayProblem(en, { code: 'photograph-changed', values })).toBe('“hub.jpg” was changed: its time from the camera was recorded as aaaaaaaaaaaa… and now reads yes.')
+    expect(sayProblem(en, { code: 'copy-changed', values })).toBe('“hub.jpg”: the large copy, which is shown and printed, was changed. The original is as it came in, and the copy is made again from it before it is used.')
+    expect(sayProblem(en, { code: 'copy-missing', values: { ...values, copy: 'small', original: 'harmed' } })).toBe('“hub.jpg”: the small copy, which stands in lists, is missing. The original is not as it came in either, so no other copy can be made.')
+    expect(sayProblem(en, { code: 'report-row-changed', values })).toBe('Report BW-2026-0001, revision 1, was changed: the hash of what it says was recorded as aaaaaaaaaaaa… and now reads yes.')
     expect(Object.keys(en.proof.facts).toSorted()).toEqual([...factNames, 'byteCount'].toSorted())
   })
 
@@ -131,6 +165,10 @@ describe('the sentences', () => {
     expect(sayOutcome(en, { ...verified, photographCount: 12 })).toBe('12 photographs, all as they came in.')
     expect(sayOutcome(en, { ...verified, photographCount: 0 })).toBe('No photograph has come into this survey.')
     expect(sayOutcome(en, { ...verified, problems: [{ code: 'order-changed', values: {} }] })).toBe('One thing is not as it was recorded.')
+    expect(sayBeside(en, { ...verified, lateReports: { count: 1, at: '2026-11-27T00:00:00Z' }, withoutCopies: 2 })).toEqual([
+      'One report was entered on 27 November 2026, after it was issued: nothing is proven of it before that day.',
+      'Of 2 photographs the copies for screen and report were never recorded: they are made anew from the originals before they are used.',
+    ])
     expect(sayBeside(en, { ...verified, removedCount: 2, late: { count: 3, at: '2026-11-27T00:00:00Z' } })).toEqual([
       '2 more were removed from the survey; they are kept and looked at too.', '3 were entered on 27 November 2026, after they had come in: nothing is proven of them before that day.',
     ])
