@@ -6,6 +6,7 @@ import type { Bookmark } from './bookmarks'
 import { drawCurves } from './corrosion-curves'
 import { beginPart, beginSection } from './headings'
 import type { Sheet } from './page'
+import { frame } from './photographs'
 import type { Album, Picture } from './pictures'
 import { styles } from './styles'
 import { drawSumsTable } from './sums/draw-sums'
@@ -34,6 +35,7 @@ const drawPicture = (sheet: Sheet, { caption, alternative }: MeasuredPicture, pi
   const { width, height } = sizeOf(picture, sheet.text.width, Math.min(tallest, sheet.room - below))
   const top = sheet.y
   sheet.tags.within('Figure', { alt: alternative, bbox: [x, top, x + width, top + height] }, () => sheet.tags.leaf(() => sheet.pdf.image(picture.image, x, top, { width, height })))
+  frame(sheet, { x, y: top, width, height })
   sheet.y += height + gap
   sheet.y += sheet.place(caption, styles.small, sheet.text, sheet.y, { tag: 'Caption' })
   sheet.y += 8

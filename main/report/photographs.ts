@@ -1,5 +1,6 @@
 import type { PhotographLine, ReportDocument } from '../../shared-logic/report/document'
 import type { Line } from './lines'
+import type { Frame } from './drawing'
 import type { Column, Sheet } from './page'
 import { drawMarkedPicture, turnedPicture } from './marks'
 import type { Picture, Pictures } from './pictures'
@@ -42,20 +43,26 @@ const setPhotograph = (sheet: Sheet, photograph: PhotographLine, pictures: Pictu
   return { photograph, picture, x, ...fit(photograph, picture, width, height), caption: sheet.setter.lines(captionOf(photograph, labels), styles.small, width), camera }
 }
 
-const drawMissing = (sheet: Sheet, { x, width, height }: SetPhotograph, sentence: string, top: number): void => {
+/** A white picture has an edge on white paper too. */
+export const frame = (sheet: Sheet, { x, y, width, height }: Frame): void =>
   sheet.tags.decoration(() => {
-    sheet.pdf.lineWidth(0.5).strokeColor(hairline).rect(x, top, width, height).stroke()
+    sheet.pdf.lineWidth(0.5).strokeColor(hairline).rect(x, y, width, height).stroke()
   })
+
+const drawMissing = (sheet: Sheet, { x, width, height }: SetPhotograph, sentence: string, top: number): void => {
+  frame(sheet, { x, y: top, width, height })
   sheet.place(sentence, styles.label, { x: x + 8, width: width - 16 }, top + 8)
 }
 
 const drawOne = (sheet: Sheet, set: SetPhotograph, labels: ReportDocument['labels'], top: number, captionTop: number, columnWidth: number): void => {
   const { photograph, picture, x, width, height, caption, camera } = set
   if (picture === undefined) drawMissing(sheet, set, labels.missingPicture, top)
-  else
+  else {
     sheet.tags.within('Figure', { alt: photograph.alternative, bbox: [x, top, x + width, top + height] }, () =>
       sheet.tags.leaf(() => drawMarkedPicture(sheet, picture, photograph, { x, y: top, width, height })),
     )
+    frame(sheet, { x, y: top, width, height })
+  }
   sheet.tags.within('Caption', {}, () =>
     sheet.tags.leaf(() => {
       const written = sheet.setLines(caption, styles.small, { x, width: columnWidth }, captionTop)
@@ -98,16 +105,16 @@ export const setBeside = (sheet: Sheet, photograph: PhotographLine, pictures: Pi
 /** Draws it from `top` down; the pen stays where it is. */
 export const drawBeside = (sheet: Sheet, { set }: Beside, labels: ReportDocument['labels'], top: number): void => drawOne(sheet, set, labels, top, top + set.height + 4, besideWidth)
 
-/** Photographs two in a row over the whole width, a single one under the text; picture and caption are never parted. `continued` heads those that go over the page. */
+/** Photographs two in a row over the whole width, a single one at the left; picture and caption are never parted. `continued` heads those that go over the page. */
 export const drawPhotographs = (sheet: Sheet, photographs: readonly PhotographLine[], pictures: Pictures, labels: ReportDocument['labels'], continued?: string): void => {
-  const single = photographs.length === 1
+  const { x } = sheet.whole
   const width = (sheet.whole.width - gutter) / 2
   for (let from = 0; from < photographs.length; from += 2) {
-    const set = setRow(sheet, photographs.slice(from, from + 2), pictures, labels, single ? sheet.text.x : sheet.whole.x, width)
+    const set = setRow(sheet, photographs.slice(from, from + 2), pictures, labels, x, width)
     const pictureHeight = Math.max(...set.map(({ height }) => height))
     const page = sheet.pdf.page
     sheet.need(rowHeight(set) + 10)
-    if (sheet.pdf.page !== page && continued !== undefined) sheet.y += sheet.place(continued, styles.label, single ? sheet.text : sheet.whole, sheet.y)
+    if (sheet.pdf.page !== page && continued !== undefined) sheet.y += sheet.place(continued, styles.label, sheet.whole, sheet.y)
     sheet.skip(10)
     for (const each of set) drawOne(sheet, each, labels, sheet.y, sheet.y + pictureHeight + 4, width)
     sheet.y += rowHeight(set)
@@ -126,7 +133,7 @@ export const drawRegister = (sheet: Sheet, { photographs, labels }: ReportDocume
     photographs.map(({ number, shows, fileName, fromTheCamera, placeFromTheCamera, sha256 }) => ({
       cells: [
         { text: String(number), style: styles.figures },
-        { text: shows },
+        { text: shows === '' ? labels.ofNoCheck : shows },
         { text: fileName },
         { text: [fromTheCamera, placeFromTheCamera].filter((part) => part !== undefined).join('\n') || '–', style: styles.figures },
         { text: sha256.slice(0, 12), style: styles.figures },

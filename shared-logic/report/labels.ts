@@ -5,7 +5,7 @@ export const reportLabelKeys = [
   'report', 'number', 'page', 'of', 'verdict', 'threeThings', 'furtherFails', 'furtherFailsMore', 'noThings', 'noneSeen', 'plan', 'rig', 'remarks',
   'findings', 'noFindings', 'finding', 'found', 'recorded', 'criterion', 'source', 'sources', 'consequence', 'remedy', 'by', 'byWhenKey', 'note', 'instrument', 'judged', 'overruled', 'reason',
   'stations', 'station', 'whole', 'check', 'place', 'notSeen', 'nothingUnseen', 'photographs', 'photograph', 'otherPhotographs', 'register', 'noPhotographs', 'fileName',
-  'fromTheCamera', 'fingerprint', 'missingPicture', 'missingPictures', 'shows', 'cautions', 'method', 'rulesUsed', 'signature', 'signed', 'nameAndAddress', 'signedOn', 'data', 'continued',
+  'fromTheCamera', 'fingerprint', 'missingPicture', 'missingPictures', 'shows', 'ofNoCheck', 'cautions', 'method', 'rulesUsed', 'signature', 'signed', 'nameAndAddress', 'signedOn', 'data', 'continued',
 ] as const
 
 export const reportLabelsSchema = z.record(z.enum(reportLabelKeys), z.string())

@@ -62,6 +62,8 @@ export const reportWords = {
     missingPictures: 'Not to be read when the report was written, because the file is gone or damaged: photographs',
     missingPicture: 'This picture could not be read when the report was written.',
     shows: 'Shows',
+    /** In the register, for a photograph of no check that has no caption either. */
+    ofNoCheck: 'Of no check, without a caption',
     cautions: 'Cautions',
     method: 'Method and limits',
     rulesUsed: 'Rules and practice the criteria rest on',
