@@ -1,3 +1,4 @@
+import sharp from 'sharp'
 import type { CorrosionPart, MeasuredPicture, SpotPart } from '../../shared-logic/report/corrosion-document'
 import type { ReportDocument } from '../../shared-logic/report/document'
 import { markedCopy } from '../photos/marked-copy'
@@ -6,35 +7,43 @@ import type { Bookmark } from './bookmarks'
 import { drawCurves } from './corrosion-curves'
 import { beginPart, beginSection } from './headings'
 import type { Sheet } from './page'
+import { drawMarkedPicture } from './marks'
 import { frame } from './photographs'
 import type { Album, Picture } from './pictures'
 import { styles } from './styles'
 import { drawSumsTable } from './sums/draw-sums'
 import { drawSumsFigure } from './sums/figure'
 import { drawSumsLines } from './sums/lines'
+import { turnedMeasurement } from './turned-measurement'
 
 /** Height of a measured photograph, points; a little smaller where only so much of the page is left. */
 const tallest = 250
 const least = 150
 const gap = 4
 
-/** Outline, scale bar and number burnt into a copy of the preview. */
-const marked = async ({ spot, measurement, units }: MeasuredPicture, preview: Uint8Array): Promise<Uint8Array> =>
-  markedCopy(preview, { measurement, rings: outlineRings(measurement, await foundOn(preview, measurement)), number: spot, units })
+/** Outline, scale bar and number burnt into a copy of the preview, as the photograph was turned: bar and number stand upright. */
+const marked = async ({ spot, measurement, units, quarterTurns }: MeasuredPicture, preview: Uint8Array): Promise<Uint8Array> => {
+  const rings = outlineRings(measurement, await foundOn(preview, measurement))
+  if (quarterTurns === 0) return markedCopy(preview, { measurement, rings, number: spot, units })
+  const upright = await sharp(preview).rotate(quarterTurns * 90).png({ compressionLevel: 1 }).toBuffer()
+  return markedCopy(upright, { ...turnedMeasurement(measurement, rings, quarterTurns), number: spot, units })
+}
 
 const sizeOf = ({ widthPx, heightPx }: Picture, width: number, tall: number): { readonly width: number; readonly height: number } => {
   const scale = Math.min(width / widthPx, tall / heightPx)
   return { width: widthPx * scale, height: heightPx * scale }
 }
 
-const drawPicture = (sheet: Sheet, { caption, alternative }: MeasuredPicture, picture: Picture | undefined, missing: string): void => {
+const drawPicture = (sheet: Sheet, { caption, alternative, marks }: MeasuredPicture, picture: Picture | undefined, missing: string): void => {
   if (picture === undefined) return sheet.paragraph(missing, styles.label)
   const { x } = sheet.text
   const below = gap + sheet.heightOf(caption, styles.small, sheet.text.width)
   sheet.need(least + below)
   const { width, height } = sizeOf(picture, sheet.text.width, Math.min(tallest, sheet.room - below))
   const top = sheet.y
-  sheet.tags.within('Figure', { alt: alternative, bbox: [x, top, x + width, top + height] }, () => sheet.tags.leaf(() => sheet.pdf.image(picture.image, x, top, { width, height })))
+  sheet.tags.within('Figure', { alt: alternative, bbox: [x, top, x + width, top + height] }, () =>
+    sheet.tags.leaf(() => drawMarkedPicture(sheet, picture, { quarterTurns: 0, marks }, { x, y: top, width, height })),
+  )
   frame(sheet, { x, y: top, width, height })
   sheet.y += height + gap
   sheet.y += sheet.place(caption, styles.small, sheet.text, sheet.y, { tag: 'Caption' })

@@ -10,7 +10,7 @@ export const turnedSize = <Size extends PictureSize>(size: Size, quarterTurns: n
   isSideways(quarterTurns) ? { ...size, widthPx: size.heightPx, heightPx: size.widthPx } : size
 
 /** Where a point of a picture of that size lies after the turns. */
-const turnedPoint = ([x, y]: PixelPoint, { widthPx, heightPx }: PictureSize, quarterTurns: number): PixelPoint => {
+export const turnedPoint = ([x, y]: PixelPoint, { widthPx, heightPx }: PictureSize, quarterTurns: number): PixelPoint => {
   switch (quarterTurns) {
     case 1: return [heightPx - y, x]
     case 2: return [widthPx - x, heightPx - y]

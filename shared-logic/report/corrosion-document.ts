@@ -1,4 +1,5 @@
 import { z } from 'zod'
+import { drawingSchema } from './drawing-schema'
 import { measurementSchema } from '../measuring/measurement'
 import { unitSystemSchema } from '../units/quantity'
 import { figureSchema, lineSchema, tableSchema } from './sums-document'
@@ -7,7 +8,17 @@ const text = z.string()
 const number = z.int().positive()
 
 /** A photograph a spot was measured on, with what is burnt into the printed copy. The original is not touched. */
-const measuredPictureSchema = z.object({ spot: number, caption: text, alternative: text, measurement: measurementSchema, units: unitSystemSchema })
+const measuredPictureSchema = z.object({
+  spot: number,
+  caption: text,
+  alternative: text,
+  measurement: measurementSchema,
+  units: unitSystemSchema,
+  /** Clockwise, as the photograph was turned; reports from before stand unturned and unmarked. */
+  quarterTurns: z.int().min(0).max(3).default(0),
+  /** The photograph's own marks, in px of the turned original; absent where there are none. */
+  marks: drawingSchema.optional(),
+})
 export type MeasuredPicture = z.infer<typeof measuredPictureSchema>
 
 /** One spot in full: what was found, grade and remedy, and by whose word. */

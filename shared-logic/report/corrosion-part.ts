@@ -2,6 +2,8 @@ import { gradeSpots, type SpotGrading } from '../corrosion/grade-spot'
 import { corrosionCheckId } from '../corrosion/check-id'
 import { isPresent } from '../corrosion/corroded-share'
 import { corrosionPlan, type SpotMark } from '../drawings/corrosion/corrosion-plan'
+import { marksDrawing } from '../marking/marks-drawing'
+import { sayMarks } from '../marking/say-marks'
 import { spotsIn } from '../survey/answer'
 import type { CorrosionSurvey } from '../survey/records'
 import type { Spot } from '../survey/spot'
@@ -78,11 +80,14 @@ const pictureOf = ({ number, grading: { spot } }: NumberedSpot, context: ReportC
   const { measurement } = spot
   if (measurement === undefined) return undefined
   const said = context.words.report.corrosion
-  const photograph = context.photographs.find(({ photograph: { sha256 } }) => sha256 === measurement.sha256)?.number
+  const printed = context.photographs.find(({ photograph: { sha256 } }) => sha256 === measurement.sha256)
+  const photograph = printed?.number
+  const { quarterTurns, marks } = printed?.photograph ?? { quarterTurns: 0 }
   const values = { number, place: spot.place, photograph: photograph ?? '–', area: measured('area', measurement.result.areaM2), uncertainty: measured('area', measurement.result.uncertaintyM2) }
   return {
     spot: number, measurement, units: context.units, caption: say(photograph === undefined ? said.pictureOfNoRegister : said.picture, { ...values, by: said.outlinedBy[measurement.outline.by], scale: said.scaledBy[measurement.scale.kind] }, context.units),
-    alternative: say(said.pictureAlternative, values, context.units),
+    alternative: [say(said.pictureAlternative, values, context.units), sayMarks(marks, context)].filter((part) => part !== '').join('; '),
+    quarterTurns, ...(marks && { marks: marksDrawing(marks, quarterTurns, context) }),
   }
 }
 

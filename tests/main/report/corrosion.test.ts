@@ -3,9 +3,10 @@ import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import sharp from 'sharp'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
+import { turnedMeasurement } from '../../../main/report/turned-measurement'
 import { writeReport } from '../../../main/report/write-report'
 import { measuredArea, type MeasurementGiven } from '../../../shared-logic/measuring/area'
-import type { Measurement, Outline } from '../../../shared-logic/measuring/measurement'
+import type { Measurement, Outline, PixelPoint, Scale } from '../../../shared-logic/measuring/measurement'
 import { reportDocumentSchema } from '../../../shared-logic/report/document'
 import type { CorrosionSurvey, Survey } from '../../../shared-logic/survey/records'
 import type { Spot } from '../../../shared-logic/survey/spot'
@@ -82,6 +83,39 @@ describe('the corroded spots in a report', () => {
     expect(text).toContain('the original is untouched')
     expect(text).not.toContain(document.labels.missingPicture)
   }, 90_000)
+
+  it('show it as the photograph was turned, with its own marks over it', async () => {
+    const [spot] = spotsOf(await measurementBy({ by: 'polygon', points: [[200, 150], [500, 150], [500, 420], [200, 420]] }))
+    if (spot === undefined) throw new Error('no spot')
+    const { width: widthPx, height: heightPx } = scene.pixels
+    const sample = survey([spot])
+    const [photograph] = sampleSurvey({ photographs: 1 }).photographs
+    if (photograph === undefined) throw new Error('no photograph')
+    const taken = { ...photograph, sha256, widthPx, heightPx, quarterTurns: 1, marks: { widthPx, heightPx, marks: [{ kind: 'text' as const, at: [100, 100] as [number, number], text: 'begins here' }] } }
+    const document = sampleReport({}, { survey: { ...sample, photographs: [taken] } })
+    expect(reportDocumentSchema.safeParse(JSON.parse(JSON.stringify(document))).success).toBe(true)
+    expect(document.corrosion?.spots[0]?.picture).toMatchObject({ quarterTurns: 1, alternative: expect.stringContaining('; marked: “begins here”') })
+    await writeReport(document, (hash) => (hash === sha256 ? Promise.resolve(picture) : samplePictureOf(hash)), join(folder, 'turned.pdf'))
+    const pdf = await readPdf(join(folder, 'turned.pdf'))
+    const texts = await pageTexts(pdf)
+    // Once over the photograph among the others, once over the measured copy.
+    expect(texts.join(' ').split('begins here')).toHaveLength(3)
+    expect(texts.join(' ')).not.toContain(document.labels.missingPicture)
+  }, 90_000)
+
+  it('are drawn at the same places of the turned picture: lengths and areas in the surface stay what they are', async () => {
+    for (const by of ['length', 'rectangle'] as const) {
+      const scale: Scale = by === 'length' ? { kind: 'length', from: [120, 90], to: [520, 260], lengthM: 0.2 } : { kind: 'rectangle', corners: [[100, 80], [620, 120], [600, 500], [90, 440]], widthM: 0.3, heightM: 0.2 }
+      const ring: PixelPoint[] = [[200, 150], [500, 150], [470, 420], [220, 400]]
+      const given = { widthPx: scene.pixels.width, heightPx: scene.pixels.height, scale, outline: { by: 'polygon' as const, points: ring } }
+      const measurement: Measurement = { sha256, ...given, result: measuredArea(given, undefined) }
+      for (const quarterTurns of [1, 2, 3]) {
+        const turned = turnedMeasurement(measurement, [ring], quarterTurns)
+        const again = measuredArea({ ...turned.measurement, outline: { by: 'polygon', points: [...(turned.rings[0] ?? [])] } }, undefined)
+        expect(again.areaM2 / measurement.result.areaM2).toBeCloseTo(1, 6)
+      }
+    }
+  })
 
   describe('that an earlier survey measured as well', () => {
     const zinc: Spot = { id: 'a', trail: 'first', place: 'below the second bunk bracket', component: 'tongue', material: 'galvanized steel', kind: 'red rust', areaM2: 0.0009, areaUncertaintyM2: 0.000_05, faceAreaM2: 0.4, coatingReadingsM: [60e-6, 64e-6] }
