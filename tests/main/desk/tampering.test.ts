@@ -39,7 +39,7 @@ test('nothing is found on a yard that nobody touched, nor once triggers, checks 
   expect(new Set(again.surveys.map(({ verified }) => verified.photographCount + verified.removedCount))).toEqual(new Set([2, 6]))
 })
 
-test(`each of ${alterations} random alterations is found and named: entries, rows, originals, reports`, async () => {
+test(`each of ${alterations} random alterations is found and named: entries, rows, originals, copies, reports`, async () => {
   const tried = new Map(attacks.map(({ name }) => [name, 0]))
   await fc.assert(fc.asyncProperty(evenly(0, 1), fc.array(evenly(0, 1), { minLength: 8, maxLength: 8 }), async (which, draws) => {
     const attack = attacks[Math.min(Math.floor(which * attacks.length), attacks.length - 1)]

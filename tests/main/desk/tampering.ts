@@ -80,11 +80,30 @@ const changeColumn = ({ database, draw }: Attacked, table: string, key: string):
   return true
 }
 
+const copies = (folder: string): string => join(folder, 'photographs', 'previews')
 const originals = (folder: string): string => join(folder, 'photographs', 'originals')
 const files = (folder: string): string[] => readdirSync(folder, { recursive: true, withFileTypes: true }).filter((entry) => entry.isFile()).map((entry) => join(entry.parentPath, entry.name)).toSorted()
 
 const recordCodes: readonly ProblemCode[] = ['entry-changed', 'entry-unreadable', 'entry-out-of-turn', 'entry-missing', 'entry-twice', 'record-cut-off', 'record-runs-on', 'record-missing', 'record-end-missing']
 const rowCodes: readonly ProblemCode[] = ['photograph-changed', 'photograph-gone', 'photograph-other', 'photograph-unrecorded', 'order-changed', 'original-without-photograph']
+const reportCodes: readonly ProblemCode[] = ['report-row-changed', 'report-unrecorded', 'report-gone', 'record-missing']
+
+type FrozenDocument = Record<string, unknown> & { readonly photographRecord: { readonly entryCount: number; readonly lastSha256: string } }
+const rewriteDocument = ({ database, draw }: Attacked, change: (document: FrozenDocument) => unknown): boolean => {
+  const row = pick(rowsOf(database, 'reports'), draw)
+  database.prepare('UPDATE reports SET document_json = ? WHERE id = ?').run(JSON.stringify(change(JSON.parse(String(row['document_json'])) as FrozenDocument)), row['id'])
+  return true
+}
+
+/** A PDF in the stead of a report's, the row made to fit it. */
+const forgeReport = ({ folder, database, draw }: Attacked): boolean => {
+  const row = pick(rowsOf(database, 'reports'), draw)
+  const pdf = Buffer.from(`%PDF-${draw()}`)
+  rmSync(join(folder, 'reports', `${String(row['pdf_sha256'])}.pdf`))
+  writeFileSync(join(folder, 'reports', `${sha256(pdf)}.pdf`), pdf)
+  database.prepare('UPDATE reports SET pdf_sha256 = ?, pdf_byte_count = ? WHERE id = ?').run(sha256(pdf), pdf.length, row['id'])
+  return true
+}
 
 export const attacks: readonly Attack[] = [
   {
@@ -333,6 +352,66 @@ export const attacks: readonly Attack[] = [
     },
   },
   {
+    name: 'a byte of a copy that is shown and printed',
+    found: ['copy-changed'],
+    alter: ({ folder, draw }) => {
+      const file = pick(files(copies(folder)), draw)
+      writeFileSync(file, withOneByteChanged(readFileSync(file), draw))
+      return true
+    },
+  },
+  {
+    name: 'a copy cut short or lengthened',
+    found: ['copy-changed'],
+    alter: ({ folder, draw }) => {
+      const file = pick(files(copies(folder)), draw)
+      if (draw() < 0.5) truncateSync(file, Math.floor(draw() * readFileSync(file).length))
+      else appendFileSync(file, Buffer.alloc(1 + Math.floor(draw() * 9), Math.floor(draw() * 256)))
+      return true
+    },
+  },
+  {
+    name: 'a copy deleted',
+    found: ['copy-missing'],
+    alter: ({ folder, draw }) => {
+      rmSync(pick(files(copies(folder)), draw))
+      return true
+    },
+  },
+  {
+    name: 'two copies exchanged',
+    found: ['copy-changed'],
+    alter: ({ folder, draw }) => {
+      const [one, two] = [pick(files(copies(folder)), draw), pick(files(copies(folder)), draw)]
+      if (one === two) return false
+      const [first, second] = [readFileSync(one), readFileSync(two)]
+      writeFileSync(one, second)
+      writeFileSync(two, first)
+      return true
+    },
+  },
+  {
+    name: 'a copy forged, and the row of its original made to fit',
+    found: ['photograph-changed'],
+    alter: ({ folder, database, draw }) => {
+      const row = pick(rowsOf(database, 'originals'), draw)
+      const size = draw() < 0.5 ? 'large' : 'small'
+      const hash = String(row['sha256'])
+      const bytes = Buffer.from(String(draw()))
+      writeFileSync(join(copies(folder), size, hash.slice(0, 2), `${hash}.jpg`), bytes)
+      database.prepare(`UPDATE originals SET ${size}_preview_sha256 = ? WHERE sha256 = ?`).run(sha256(bytes), hash)
+      return true
+    },
+  },
+  {
+    name: 'what is known of the copies of an original taken out',
+    found: ['photograph-changed'],
+    alter: ({ database, draw }) => {
+      database.prepare('UPDATE originals SET large_preview_sha256 = NULL, small_preview_sha256 = NULL WHERE sha256 = ?').run(pick(rowsOf(database, 'originals'), draw)['sha256'])
+      return true
+    },
+  },
+  {
     name: 'a byte of a report',
     found: ['report-changed'],
     alter: ({ folder, draw }) => {
@@ -360,12 +439,56 @@ export const attacks: readonly Attack[] = [
   {
     name: 'where a frozen report says the record stood',
     found: ['report-tells-otherwise', 'report-unreadable'],
-    alter: ({ database, draw }) => {
-      const row = pick(rowsOf(database, 'reports'), draw)
-      const document = JSON.parse(String(row['document_json'])) as { photographRecord: { entryCount: number; lastSha256: string } }
+    alter: (yard) => rewriteDocument(yard, (document) => {
       const { entryCount, lastSha256 } = document.photographRecord
-      const photographRecord = draw() < 0.5 ? { entryCount: entryCount + (draw() < 0.5 ? -1 : 1), lastSha256 } : { entryCount, lastSha256: sha256(String(draw())) }
-      database.prepare('UPDATE reports SET document_json = ? WHERE id = ?').run(JSON.stringify({ ...document, photographRecord: { ...document.photographRecord, ...photographRecord } }), row['id'])
+      const photographRecord = yard.draw() < 0.5 ? { entryCount: entryCount + (yard.draw() < 0.5 ? -1 : 1), lastSha256 } : { entryCount, lastSha256: sha256(String(yard.draw())) }
+      return { ...document, photographRecord: { ...document.photographRecord, ...photographRecord } }
+    }),
+  },
+  {
+    name: 'where the record stood taken out of a frozen report',
+    found: ['report-row-changed'],
+    alter: (yard) => rewriteDocument(yard, ({ photographRecord: _, ...document }) => document),
+  },
+  {
+    name: 'a part of what a frozen report says taken out',
+    found: ['report-row-changed'],
+    alter: (yard) => rewriteDocument(yard, (document) => {
+      const out = pick(Object.keys(document), yard.draw)
+      return Object.fromEntries(Object.entries(document).filter(([name]) => name !== out))
+    }),
+  },
+  { name: 'a column of a report', found: reportCodes, alter: (yard) => changeColumn(yard, 'reports', 'id') },
+  { name: 'a report forged, and its row made to fit', found: ['report-row-changed'], alter: forgeReport },
+  {
+    name: 'a report’s row deleted, its PDF too',
+    found: ['report-gone'],
+    alter: ({ folder, database, draw }) => {
+      const row = pick(rowsOf(database, 'reports'), draw)
+      database.prepare('DELETE FROM reports WHERE id = ?').run(row['id'])
+      rmSync(join(folder, 'reports', `${String(row['pdf_sha256'])}.pdf`))
+      return true
+    },
+  },
+  {
+    name: 'a report’s row added',
+    found: ['report-unrecorded'],
+    alter: ({ database, draw }) => {
+      const row = { ...pick(rowsOf(database, 'reports'), draw), id: `01900000-0000-7000-8000-${String(Math.floor(draw() * 1e12)).padStart(12, '0')}`, number: 'BW-2026-0099', revision: 9 }
+      const values = Object.values(row)
+      database.prepare(`INSERT INTO reports VALUES (${values.map(() => '?').join(', ')})`).run(...values)
+      return true
+    },
+  },
+  {
+    name: 'two reports exchanged between their surveys',
+    found: ['report-unrecorded'],
+    alter: ({ database }) => {
+      const [one, two] = rowsOf(database, 'reports')
+      if (one === undefined || two === undefined) return false
+      database.prepare("UPDATE reports SET survey_id = 'between' WHERE id = ?").run(one['id'])
+      database.prepare('UPDATE reports SET survey_id = ? WHERE id = ?').run(one['survey_id'], two['id'])
+      database.prepare('UPDATE reports SET survey_id = ? WHERE id = ?').run(two['survey_id'], one['id'])
       return true
     },
   },
