@@ -34,7 +34,7 @@ export const KnownLength = ({ sketch, size, isDrawing, onDraw, onPut, onTyped, o
       {known === undefined && <><p>{said.why}</p>{!isDrawing && <Button onPress={onDraw}>{said.draw}</Button>}</>}
       {known !== undefined && (
         <>
-          <KnownLengthField label={said.length} value={known.lengthM} onChange={(lengthM) => onPut({ ...sketch, known: { ...known, lengthM } }, 'known length')} onSubmit={onTyped} isFocused={known.lengthM === undefined} />
+          <KnownLengthField label={said.length} value={known.lengthM} writtenIn={known.writtenIn} onChange={(lengthM, writtenIn) => onPut({ ...sketch, known: { ...known, lengthM, writtenIn } }, 'known length')} onSubmit={onTyped} isFocused={known.lengthM === undefined} />
           {typeof problem === 'object' && <p role="alert" className={layout.refused}>{sayRefusal(words, problem)}</p>}
           <Button onPress={onRemove}>{words.screens.marking.remove}</Button>
           {tilt && <p className={layout.soft}>{say(said.tilt, { degrees: tilt.degrees, share: `${Math.round(tilt.missingShare * 100)} %` }, units)}</p>}

@@ -6,6 +6,7 @@ import { turnedLayer, withPointsOf } from '../../shared-logic/marking/turned'
 import { knownLengthSchema, type PixelPoint } from '../../shared-logic/measuring/measurement'
 import type { PictureSize } from '../../shared-logic/measuring/picture-size'
 import { checkScale } from '../../shared-logic/measuring/scale'
+import type { LengthSymbol } from '../../shared-logic/units/unit-table'
 import { onPicture } from '../picture-board/on-picture'
 
 /** A line over something of known length; its length once that was typed. */
@@ -13,6 +14,8 @@ export interface KnownLine {
   readonly from: PixelPoint
   readonly to: PixelPoint
   readonly lengthM: number | undefined
+  /** The unit it was typed in. */
+  readonly writtenIn?: LengthSymbol | undefined
 }
 
 /** What lies on the board; points in px of the picture as it is turned. */
@@ -31,7 +34,7 @@ export const mostLetters = 120
 export const sketchOf = (layer: MarkLayer | undefined, quarterTurns: number): Sketch => {
   if (layer === undefined) return { marks: [], known: undefined }
   const { marks, scale } = turnedLayer(layer, quarterTurns)
-  return { marks, known: scale && { from: scale.from, to: scale.to, lengthM: scale.lengthM } }
+  return { marks, known: scale && { from: scale.from, to: scale.to, lengthM: scale.lengthM, ...(scale.writtenIn && { writtenIn: scale.writtenIn }) } }
 }
 
 /** What keeps the known length from giving a scale: that it was not typed, or a refusal. */

@@ -1,6 +1,6 @@
 import { useState } from 'react'
 import { Input, TextField } from 'react-aria-components'
-import { formatQuantity, parseQuantity, type ParsedQuantity } from '../../shared-logic/units/convert'
+import { formatAsWritten, formatQuantity, parseQuantity, type ParsedQuantity } from '../../shared-logic/units/convert'
 import type { Quantity, UnitSystem } from '../../shared-logic/units/quantity'
 import { say } from '../../shared-logic/words/say'
 import type { Words } from '../../shared-logic/words/en'
@@ -15,8 +15,10 @@ interface QuantityFieldProps {
   readonly quantity: Quantity
   /** SI; undefined while nothing is known. */
   readonly value: number | undefined
-  /** Told the SI value on each keystroke; undefined with a sentence when what stands there cannot be read. */
-  readonly onChange: (si: number | undefined, problem?: string) => void
+  /** Told the SI value on each keystroke; undefined with a sentence when what stands there cannot be read. `unit` is the one it is written in. */
+  readonly onChange: (si: number | undefined, problem?: string, unit?: string) => void
+  /** The unit a known value was written in: shown in that one. */
+  readonly writtenIn?: string | undefined
   readonly name?: string
   readonly hint?: string | undefined
   /** A refusal from outside; the field's own comes first. */
@@ -35,8 +37,8 @@ const problemOf = (words: Words, parsed: ParsedQuantity, units: UnitSystem): str
 }
 
 /** Text that follows the value from outside, and leaves alone what is being typed. */
-const useTyped = (quantity: Quantity, value: number | undefined, units: UnitSystem) => {
-  const shown = value === undefined ? '' : formatQuantity(quantity, value, units)
+const useTyped = (quantity: Quantity, value: number | undefined, units: UnitSystem, writtenIn: string | undefined) => {
+  const shown = value === undefined ? '' : writtenIn === undefined ? formatQuantity(quantity, value, units) : formatAsWritten(quantity, value, writtenIn, units)
   const [typed, setTyped] = useState({ text: shown, value, units })
   // Other units show a known value anew; what could not be read stays as it was typed.
   const isOurs = Object.is(typed.value, value) && (typed.units === units || value === undefined)
@@ -44,10 +46,10 @@ const useTyped = (quantity: Quantity, value: number | undefined, units: UnitSyst
 }
 
 /** A measured value as people write it: '3/8 in', '1.6 mm', '4500 lb'. Says what it understood, in the reader's units. */
-export const QuantityField = ({ label, quantity, value, onChange, name, hint, error, isRequired = false, placeholder, onSubmit, isFocused = false }: QuantityFieldProps) => {
+export const QuantityField = ({ label, quantity, value, onChange, writtenIn, name, hint, error, isRequired = false, placeholder, onSubmit, isFocused = false }: QuantityFieldProps) => {
   const words = useWords()
   const units = useUnits()
-  const { text, type } = useTyped(quantity, value, units)
+  const { text, type } = useTyped(quantity, value, units, writtenIn)
   const [isLeft, setLeft] = useState(false)
   const parsed = parseQuantity(text, quantity, units)
   const problem = problemOf(words, parsed, units)
@@ -56,7 +58,7 @@ export const QuantityField = ({ label, quantity, value, onChange, name, hint, er
     const read = parseQuantity(written, quantity, units)
     type(written, read.ok ? read.si : undefined)
     setLeft(false)
-    onChange(read.ok ? read.si : undefined, problemOf(words, read, units))
+    onChange(read.ok ? read.si : undefined, problemOf(words, read, units), read.ok ? read.unit : undefined)
   }
   const shownError = (isLeft ? problem : undefined) ?? error
   return (

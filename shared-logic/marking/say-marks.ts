@@ -1,4 +1,4 @@
-import { formatQuantity } from '../units/convert'
+import { formatAsWritten, formatQuantity } from '../units/convert'
 import { measured, type UnitSystem } from '../units/quantity'
 import type { Words } from '../words/en'
 import { say } from '../words/say'
@@ -22,9 +22,9 @@ export const sayLength = ({ scale, ...picture }: MarkLayer, { from, to }: Length
   return say(on.length, { length: measured('smallLength', lengthM), uncertainty: measured('smallLength', uncertaintyM) }, units)
 }
 
-/** 'known: 100 mm'. */
-export const sayKnown = ({ lengthM }: NonNullable<MarkLayer['scale']>, { words, units }: Reader): string =>
-  say(words.screens.marking.on.known, { length: formatQuantity('smallLength', lengthM, units) }, units)
+/** 'known: 100 mm', in the unit the rule was read in. */
+export const sayKnown = ({ lengthM, writtenIn }: NonNullable<MarkLayer['scale']>, { words, units }: Reader): string =>
+  say(words.screens.marking.on.known, { length: writtenIn === undefined ? formatQuantity('smallLength', lengthM, units) : formatAsWritten('smallLength', lengthM, writtenIn, units) }, units)
 
 /** One mark in words: 'arrow', '“crack”', '42.4 mm ± 1.4 mm'. */
 export const sayMark = (layer: MarkLayer, mark: Mark, reader: Reader): string => {

@@ -1,4 +1,5 @@
 import { z } from 'zod'
+import { lengthSymbols } from '../units/unit-table'
 
 /** Where in a photograph, px of the original after its orientation is honoured: x to the right, y down. */
 export const pixelPointSchema = z.tuple([z.number().finite().min(-100).max(40_000), z.number().finite().min(-100).max(40_000)])
@@ -10,7 +11,14 @@ export const knownLengthRangeM = { least: 0.001, most: 20 } as const
 const knownLengthM = z.number().positive().min(knownLengthRangeM.least, 'at least 1 mm').max(knownLengthRangeM.most)
 
 /** A known length lying in the surface. */
-export const knownLengthSchema = z.object({ kind: z.literal('length'), from: pixelPointSchema, to: pixelPointSchema, lengthM: knownLengthM })
+export const knownLengthSchema = z.object({
+  kind: z.literal('length'),
+  from: pixelPointSchema,
+  to: pixelPointSchema,
+  lengthM: knownLengthM,
+  /** The unit it was read in, by its symbol, so that it is told as it was read; absent in what was kept before. */
+  writtenIn: z.enum(lengthSymbols).optional(),
+})
 
 /** What gives the picture its scale: a known length lying in the surface, or a rectangle of known sides, which takes the perspective out. */
 export const scaleSchema = z.discriminatedUnion('kind', [

@@ -38,6 +38,14 @@ export const formatQuantity = (quantity: Quantity, si: number, system: UnitSyste
   return `${fraction ?? sayNumber(rounded, quantity !== 'years')}${symbol === '°' ? '' : ' '}${symbol}`
 }
 
+/** In the unit it was written in, by that unit's symbol; as this reader's where the symbol is none of the quantity's. Comes back as it was entered: six digits are more than any rule has. */
+export const formatAsWritten = (quantity: Quantity, si: number, symbol: string, system: UnitSystem): string => {
+  const unit = units[quantity].find((each) => each.symbol === symbol)
+  if (unit === undefined) return formatQuantity(quantity, si, system)
+  const value = fromSi(si, unit)
+  return `${(symbol === 'in' ? tapeFraction(value) : undefined) ?? sayNumber(Number(value.toPrecision(6)), true)} ${symbol}`
+}
+
 /** What was wrong with a written quantity; the sentence stands in the words under `refusals`. */
 export type QuantityProblem =
   | { readonly code: 'quantity.empty' }
@@ -45,7 +53,8 @@ export type QuantityProblem =
   | { readonly code: 'quantity.unknown-unit'; readonly unit: string; readonly known: string }
   | { readonly code: 'quantity.no-unit-after'; readonly written: string; readonly number: string; readonly known: string }
 
-export type ParsedQuantity = { readonly ok: true; readonly si: number } | { readonly ok: false; readonly problem: QuantityProblem }
+/** `unit` is the symbol of the unit it was written in; of feet and inches, the inch's. */
+export type ParsedQuantity = { readonly ok: true; readonly si: number; readonly unit: string } | { readonly ok: false; readonly problem: QuantityProblem }
 
 const refused = (problem: QuantityProblem): ParsedQuantity => ({ ok: false, problem })
 
@@ -77,5 +86,5 @@ export const parseQuantity = (written: string, quantity: Quantity, system: UnitS
     si += isMinus(terms) && last !== undefined ? -toSi(value, unit) : toSi(value, unit)
     last = unit
   }
-  return { ok: true, si }
+  return { ok: true, si, unit: last?.symbol ?? '' }
 }

@@ -31,6 +31,10 @@ const lengths = [
   unit('mi', 1609.344, ['mile', 'miles']),
 ] as const
 
+/** The units of length by their symbols, for what is kept with the unit it was read in. */
+export const lengthSymbols = ['m', 'cm', 'mm', 'ft', 'in', 'µm', 'mil', 'km', 'mi'] as const
+export type LengthSymbol = (typeof lengthSymbols)[number]
+
 /** Every unit the program understands, by quantity. */
 export const units: Readonly<Record<Quantity, readonly Unit[]>> = {
   mass: [unit('kg', 1, ['kgs', 'kilo', 'kilos']), unit('t', 1000, ['tonne', 'tonnes']), unit('g', 0.001), unit('lb', poundKg, ['lbs', 'pound', 'pounds']), unit('oz', poundKg / 16)],

@@ -65,7 +65,7 @@ describe('the marking board', { timeout: 30_000 }, () => {
     expect(isHeld(keep())).toBe(false)
     expect(screen.getByText(/^Lengths hold on the face the known length lies on\. Seen 20° off square, one can read 6 % too short or too long\.$/)).toBeDefined()
     await userEvent.click(keep())
-    expect(onKeep.mock.lastCall?.[0].scale).toEqual({ kind: 'length', from: [300, 150], to: [300, 250], lengthM: 0.5 })
+    expect(onKeep.mock.lastCall?.[0].scale).toEqual({ kind: 'length', from: [300, 150], to: [300, 250], lengthM: 0.5, writtenIn: 'cm' })
   })
 
   it('a known length too short to measure by is refused in a sentence, and nothing is kept with it', async () => {

@@ -7,6 +7,8 @@ import { sayMarks } from '../../../shared-logic/marking/say-marks'
 import { marksDrawing } from '../../../shared-logic/marking/marks-drawing'
 import type { PixelPoint, Scale } from '../../../shared-logic/measuring/measurement'
 import { readingErrors } from '../../../shared-logic/measuring/reading-errors'
+import { formatAsWritten, parseQuantity } from '../../../shared-logic/units/convert'
+import { lengthSymbols, units, type LengthSymbol } from '../../../shared-logic/units/unit-table'
 import { en } from '../../../shared-logic/words/en'
 import { evenly } from '../evenly'
 
@@ -85,5 +87,31 @@ describe('what is said of marks', () => {
       const side = corners.map(([x, y]) => Math.sign((x - 800) * dy - (y - 500) * dx))
       expect(new Set(side).size).toBe(1)
     }
+  })
+})
+
+describe('a known length', () => {
+  const layer = (lengthM: number, writtenIn?: LengthSymbol): MarkLayer => ({ ...size, scale: { kind: 'length', from: [100, 100], to: [900, 100], lengthM, writtenIn }, marks: [] })
+  const us = { words: en, units: 'us' } as const
+
+  it('is told in the unit the rule was read in, whoever reads it; one kept before in the reader’s own', () => {
+    for (const reader of [us, metric]) {
+      expect(sayMarks(layer(0.05, 'mm'), reader)).toBe('marked: known: 50 mm')
+      expect(sayMarks(layer(0.375 * 0.0254, 'in'), reader)).toBe('marked: known: 3/8 in')
+      expect(sayMarks(layer(1.5, 'm'), reader)).toBe('marked: known: 1.5 m')
+    }
+    expect(sayMarks(layer(0.05), us)).toBe('marked: known: 1.97 in')
+    expect(sayMarks(layer(0.05), metric)).toBe('marked: known: 50 mm')
+  })
+
+  it('comes back as it was written, in any unit of length', () => {
+    for (const symbol of lengthSymbols)
+      for (const written of [`50 ${symbol}`, `0.1 ${symbol}`, `12.7 ${symbol}`]) {
+        const read = parseQuantity(written, 'smallLength', 'us')
+        if (!read.ok) throw new Error(written)
+        expect(read.unit).toBe(symbol)
+        expect(formatAsWritten('smallLength', read.si, read.unit, 'us')).toBe(written)
+      }
+    expect(lengthSymbols).toEqual(units.smallLength.map(({ symbol }) => symbol))
   })
 })
