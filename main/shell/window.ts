@@ -1,4 +1,4 @@
-import { BrowserWindow, nativeTheme } from 'electron'
+import { BrowserWindow, dialog, nativeTheme } from 'electron'
 import { en } from '../../shared-logic/words/en'
 import { startAddress } from './address'
 
@@ -14,6 +14,16 @@ const showAgainWhenGone = (window: BrowserWindow): void => {
     if (details.reason === 'clean-exit' || restarts >= mostRestarts || window.isDestroyed()) return
     restarts += 1
     void window.loadURL(startAddress)
+  })
+}
+
+/** A page that holds its window would keep it open without a word: here it is asked. */
+const askBeforeHeldIsLeft = (window: BrowserWindow): void => {
+  const words = en.doors.shell
+  window.webContents.on('will-prevent-unload', (event) => {
+    const pressed = dialog.showMessageBoxSync(window, { type: 'question', title: words.title, message: words.leaveTitle, detail: words.leaveText, buttons: [words.leaveStay, words.leaveGo], defaultId: 0, cancelId: 0, noLink: true })
+    // To prevent the preventing: the window goes.
+    if (pressed === 1) event.preventDefault()
   })
 }
 
@@ -46,6 +56,7 @@ export const openWindow = async (preload: string): Promise<BrowserWindow> => {
   })
   window.once('ready-to-show', () => window.show())
   showAgainWhenGone(window)
+  askBeforeHeldIsLeft(window)
   await window.loadURL(startAddress)
   return window
 }

@@ -61,6 +61,20 @@ describe('the window', () => {
     expect(window?.loaded).toHaveLength(4)
   })
 
+  it('asks before a page that holds it is closed, and closes on that word alone', () => {
+    const [window] = standIn.record.windows
+    const close = (press?: number): boolean => {
+      if (press !== undefined) standIn.record.presses.push(press)
+      const event = new Event('will-prevent-unload', { cancelable: true })
+      window?.webContents.emit('will-prevent-unload', event)
+      return event.defaultPrevented
+    }
+    expect(close()).toBe(false)
+    expect(close(0)).toBe(false)
+    expect(close(1)).toBe(true)
+    expect(standIn.record.dialogs.at(-1)).toMatchObject({ message: 'Close the window now?', buttons: ['Stay here', 'Close, and lose it'], cancelId: 0 })
+  })
+
   it('keeps Chromium’s own data beside the yard, so that each yard has its own program', () => {
     expect(standIn.record.userData).toBe(join(folder, 'yard-window'))
   })

@@ -26,6 +26,10 @@ export const doorWords = {
     close: 'Close',
     openBackup: 'Open the newest good backup',
     backupFound: 'The newest good backup is of {date}. The damaged file stays where it is, beside it.',
+    leaveTitle: 'Close the window now?',
+    leaveText: 'Something is not kept yet: what is being typed, or photographs on their way in.',
+    leaveStay: 'Stay here',
+    leaveGo: 'Close, and lose it',
     failed: 'The program met a fault and has to close. What was kept before is kept.',
   },
 } as const

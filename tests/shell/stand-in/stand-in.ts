@@ -127,6 +127,10 @@ export const dialog = {
     record.dialogs.push(options)
     return { response: record.presses.shift() ?? Number(options['cancelId']) }
   },
+  showMessageBoxSync: (_window: unknown, options: Record<string, unknown>): number => {
+    record.dialogs.push(options)
+    return record.presses.shift() ?? Number(options['cancelId'])
+  },
 }
 
 export const Menu = {
