@@ -2,47 +2,61 @@ import type { IncomingMessage, Server, ServerResponse } from 'node:http'
 import type { Socket } from 'node:net'
 import { Allowance } from './allowance'
 
-const mostLines = 64
+/** Of all strangers together. The phone that was let in does not stand in their row. */
+const mostLinesOfStrangers = 64
 /** A phone's browser holds six; another machine that holds many does not keep the phone out. */
 const mostLinesOfOne = 12
-
-/** Ends every line, those too that have not yet said anything. */
-export type CutLines = () => void
 
 /** Each line begun costs a little, an encrypted one more: so many at once from one address, and so many a second. */
 const newLinesAtOnce = 200
 const newLinesPerSecond = 20
+/** From ever new addresses no more than so many times that. */
+const strangersTogether = 5
+
+/** Ends every line, those too that have not yet said anything. */
+export type CutLines = () => void
+
+/** Whether the paired phone speaks from an address. */
+type IsPhone = (address: string) => boolean
+
+/** The lines that are open, the oldest first, each with the address it comes from. */
+class OpenLines {
+  readonly #open = new Map<Socket, string>()
+
+  constructor(private readonly isPhone: IsPhone) {}
+
+  /** False where one address would hold too many. Where strangers hold too many together the oldest of their lines is cut: who only holds them does not keep a newcomer out. */
+  add(socket: Socket, from: string): boolean {
+    const all = [...this.#open]
+    if (all.filter(([, each]) => each === from).length >= mostLinesOfOne) return false
+    const strangers = this.isPhone(from) ? [] : all.filter(([, each]) => !this.isPhone(each))
+    if (strangers.length >= mostLinesOfStrangers) strangers[0]?.[0].destroy()
+    this.#open.set(socket, from)
+    socket.once('close', () => this.#open.delete(socket))
+    return true
+  }
+
+  cut(): void {
+    for (const socket of this.#open.keys()) socket.destroy()
+  }
+}
 
 /** Bounds a server on a network that others share: headers within 10 s, a body within 10 minutes, and few lines, of one address fewer still and not ever new ones. */
-export const boundLines = (server: Server, now: () => number): CutLines => {
-  const newLines = new Allowance(newLinesAtOnce, newLinesPerSecond)
+export const boundLines = (server: Server, isPhone: IsPhone, now: () => number): CutLines => {
+  const phonesLines = new Allowance(newLinesAtOnce, newLinesPerSecond)
+  const strangersLines = new Allowance(newLinesAtOnce, newLinesPerSecond, strangersTogether)
   server.headersTimeout = 10_000
   server.requestTimeout = 600_000
   server.keepAliveTimeout = 5_000
-  server.maxConnections = mostLines
   server.maxHeadersCount = 60
   server.setTimeout(60_000)
-  const held = new Map<string, number>()
-  const open = new Set<Socket>()
+  const open = new OpenLines(isPhone)
   server.on('connection', (socket: Socket) => {
     const from = socket.remoteAddress ?? ''
-    const count = (held.get(from) ?? 0) + 1
-    if (!newLines.take(from, now()) || count > mostLinesOfOne) {
-      socket.destroy()
-      return
-    }
-    held.set(from, count)
-    open.add(socket)
-    socket.once('close', () => {
-      open.delete(socket)
-      const left = (held.get(from) ?? 1) - 1
-      if (left === 0) held.delete(from)
-      else held.set(from, left)
-    })
+    const allowance = isPhone(from) ? phonesLines : strangersLines
+    if (!allowance.take(from, now()) || !open.add(socket, from)) socket.destroy()
   })
-  return () => {
-    for (const socket of open) socket.destroy()
-  }
+  return () => open.cut()
 }
 
 /**

@@ -54,7 +54,7 @@ export const openOneDoor = async (
   const certificate = isSecure ? await makeCertificate(address, around.now()) : undefined
   const limits = { maxHeaderSize: 16_384, connectionsCheckingInterval: 2_000 }
   const server = certificate ? createSecureServer({ key: certificate.key, cert: certificate.cert, handshakeTimeout: 10_000, ...limits }) : createServer(limits)
-  const cutLines = boundLines(server, around.now)
+  const cutLines = boundLines(server, (from) => room.pairing.speaksFrom(from), around.now)
   const port = await listening(server, address, lastPort)
   const closesAtMs = around.now() + lastsMs
   let wasClosed = false

@@ -13,6 +13,7 @@ export interface PairedPhone {
   readonly name: string
   readonly pairedAtMs: number
   lastHeardAtMs: number
+  lastAddress: string
 }
 
 export type Pairing = { readonly ok: true; readonly cookie: string } | { readonly ok: false; readonly why: 'phone.wrong-secret' | 'phone.used-secret' | 'phone.withdrawn' }
@@ -49,7 +50,13 @@ export class PairingDesk {
     const cookie = cookieOf(request.headers.cookie, this.#cookieName)
     if (this.#phone === undefined || cookie === undefined || !same(cookie, this.#session)) return false
     this.#phone.lastHeardAtMs = nowMs
+    this.#phone.lastAddress = request.socket.remoteAddress ?? ''
     return true
+  }
+
+  /** Whether the paired phone spoke last from there. Others may stand behind the same address: it gives a place among the lines, and nothing else. */
+  speaksFrom(address: string): boolean {
+    return this.#phone?.lastAddress === address
   }
 
   /** `from`: the address the caller speaks from. */
@@ -62,7 +69,7 @@ export class PairingDesk {
       return { ok: false, why: 'phone.wrong-secret' }
     }
     if (this.#phone !== undefined) return { ok: false, why: 'phone.used-secret' }
-    this.#phone = { name: printable(phoneName), pairedAtMs: nowMs, lastHeardAtMs: nowMs }
+    this.#phone = { name: printable(phoneName), pairedAtMs: nowMs, lastHeardAtMs: nowMs, lastAddress: from }
     return { ok: true, cookie: `${this.#cookieName}=${this.#session}${this.#cookieRest}` }
   }
 }
