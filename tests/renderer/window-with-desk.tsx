@@ -12,7 +12,7 @@ import { defaultSettings, type Settings } from '../../shared-logic/survey/settin
 configure({ asyncUtilTimeout: 8_000 })
 
 /** Answers of a desk at the other end of the bridge: a value, at once or in time, or a refusal as a reply. */
-export type Answers = { readonly [Name in ProcedureName]?: (input: InputOf<Name>) => OutputOf<Name> | Reply | Promise<OutputOf<Name>> }
+export type Answers = { readonly [Name in ProcedureName]?: (input: InputOf<Name>) => OutputOf<Name> | Reply | Promise<OutputOf<Name> | Reply> }
 
 export interface Asked {
   readonly name: string

@@ -2,7 +2,7 @@ import { cleanup, screen, waitFor, within } from '@testing-library/react'
 import userEvent from '@testing-library/user-event'
 import { afterEach, describe, expect, it } from 'vitest'
 import { ProofPanel } from '../../../renderer/proof/proof-panel'
-import { Refusal } from '../../../shared-logic/contract/refusal'
+import type { Reply } from '../../../shared-logic/contract/reply'
 import type { Verified } from '../../../shared-logic/proof/problem'
 import type { Survey } from '../../../shared-logic/survey/records'
 import { photographOf, surveyAt } from '../survey/desk-of-one-survey'
@@ -40,11 +40,11 @@ describe('the proof of the photographs', { timeout: 30_000 }, () => {
   })
 
   it('says how much it reads, and stops when told; nothing is then said of the photographs', async () => {
-    let end: (refusal: Refusal) => void = () => undefined
+    const { promise, resolve } = Promise.withResolvers<Reply>()
     const { asked } = draw({
-      'proof.verify': () => new Promise((_, reject) => (end = reject)) as never,
+      'proof.verify': () => promise,
       'proof.stop': () => {
-        end(new Refusal({ code: 'proof.stopped' }))
+        resolve({ ok: false, refusal: { code: 'proof.stopped' } })
         return {}
       },
     })
@@ -58,7 +58,7 @@ describe('the proof of the photographs', { timeout: 30_000 }, () => {
   })
 
   it('is stopped when its page is left', async () => {
-    const { asked, unmount } = draw({ 'proof.verify': () => new Promise(() => undefined) as never, 'proof.stop': () => ({}) })
+    const { asked, unmount } = draw({ 'proof.verify': () => new Promise<Reply>(() => undefined), 'proof.stop': () => ({}) })
     await press('Verify photographs')
     await screen.findByText(/Reading 3/)
     unmount()
