@@ -27,14 +27,20 @@ export const changeOne = async (db: WritableDb, photographId: string, to: Change
   return asPhotograph(await needPhotograph(db, photographId))
 }
 
-/** Those photographs, in that order; refused unless all stand in one survey, which is under way. */
-const needTogether = async (db: ReadableDb, photographIds: readonly string[]): Promise<readonly KeptPhotograph[]> => {
+/** Those photographs, in that order; refused unless all are of one survey, which is under way. */
+const needOfOneSurvey = async (db: ReadableDb, photographIds: readonly string[]): Promise<readonly KeptPhotograph[]> => {
   const known = await photographsById(db, photographIds)
   const kept = [...new Set(photographIds)].map((id) => known.get(id) ?? refuse('photograph.not-found'))
-  if (kept.some(({ removed_at }) => removed_at !== null)) refuse('photograph.not-found')
   const surveys = new Set(kept.map(({ survey_id }) => survey_id))
   if (surveys.size > 1) refuse('photograph.of-two-surveys')
   for (const surveyId of surveys) await needUnderWay(db, surveyId)
+  return kept
+}
+
+/** The same, none of them removed. */
+const needTogether = async (db: ReadableDb, photographIds: readonly string[]): Promise<readonly KeptPhotograph[]> => {
+  const kept = await needOfOneSurvey(db, photographIds)
+  if (kept.some(({ removed_at }) => removed_at !== null)) refuse('photograph.not-found')
   return kept
 }
 
@@ -52,6 +58,28 @@ export const choose = async (db: WritableDb, { photographIds, isPrinted }: Parse
   const ids = kept.map(({ id }) => id)
   const surveyId = surveyOf(kept)
   await enterChanges(db, surveyId, ids, at, () => changePhotographs(db, ids, { is_printed: isPrinted ? 1 : 0 }))
+  return asTheyStand(db, surveyId, ids)
+}
+
+/** Those that are to be turned alike are turned together. */
+export const turnAll = async (db: WritableDb, { turns }: ParsedInputOf<'photographs.turnAll'>, at: string): Promise<{ photographs: Photograph[] }> => {
+  const wanted = new Map(turns.map(({ photographId, quarterTurns }) => [photographId, quarterTurns]))
+  const kept = await needTogether(db, [...wanted.keys()])
+  const ids = kept.map(({ id }) => id)
+  const surveyId = surveyOf(kept)
+  await enterChanges(db, surveyId, ids, at, async () => {
+    for (const quarterTurns of new Set(wanted.values())) await changePhotographs(db, ids.filter((id) => wanted.get(id) === quarterTurns), { quarter_turns: quarterTurns })
+  })
+  return asTheyStand(db, surveyId, ids)
+}
+
+/** Takes them out, or with `removedAt` null brings them back; one that is so already stays as it is. */
+export const putAway = async (db: WritableDb, photographIds: readonly string[], removedAt: string | null, at: string): Promise<{ photographs: Photograph[] }> => {
+  const kept = await needOfOneSurvey(db, photographIds)
+  const ids = kept.map(({ id }) => id)
+  const surveyId = surveyOf(kept)
+  const others = kept.filter(({ removed_at }) => (removed_at === null) !== (removedAt === null)).map(({ id }) => id)
+  await enterChanges(db, surveyId, others, at, () => changePhotographs(db, others, { removed_at: removedAt }))
   return asTheyStand(db, surveyId, ids)
 }
 

@@ -9,7 +9,7 @@ import { enterAdded, enterChanges, enterCopies } from '../store/photograph-log'
 import { yardRig } from '../store/rigs'
 import { changeSurvey } from '../store/surveys'
 import type { Parts, Procedures } from './parts'
-import { assign, changeOne, choose, mark, needPhotograph, order } from './photograph-acts'
+import { assign, changeOne, choose, mark, needPhotograph, order, putAway, turnAll } from './photograph-acts'
 import { needAsked, needUnderWay } from './under-way'
 
 type AddInput = ParsedInputOf<'photographs.add'>
@@ -75,6 +75,14 @@ export const photographProcedures = ({ yard, shelf, missingPhotographs, clock, n
     'photographs.restore': ({ photographId }) => yard.write(async (db) => ({ photograph: await changeOne(db, photographId, { removed_at: null }, now()) })),
     'photographs.mark': (input) => yard.write(async (db) => ({ photograph: await mark(db, input, now()) })),
     'photographs.turn': ({ photographId, quarterTurns }) => yard.write(async (db) => ({ photograph: await changeOne(db, photographId, { quarter_turns: quarterTurns }, now()) })),
+    'photographs.turnAll': (input) => yard.write((db) => turnAll(db, input, now())),
+    'photographs.removeAll': ({ photographIds }) =>
+      yard.write(async (db) => {
+        const at = now()
+        await putAway(db, photographIds, at, at)
+        return {}
+      }),
+    'photographs.restoreAll': ({ photographIds }) => yard.write((db) => putAway(db, photographIds, null, now())),
     'photographs.assign': (input) => yard.write((db) => assign(db, input, now())),
     'photographs.choose': (input) => yard.write((db) => choose(db, input, now())),
     'photographs.order': (input) => yard.write((db) => order(db, input, now())),

@@ -38,13 +38,6 @@ const inOrder = (all: Photographs, ids: readonly string[]): Photographs => {
   return all.toSorted((a, b) => (places.get(a.id) ?? ids.length) - (places.get(b.id) ?? ids.length))
 }
 
-/** Asks for one after the other. */
-const askEach = async (ids: readonly string[], ask: (photographId: string) => Promise<Photographs>): Promise<Photographs> => {
-  const answers: Photograph[] = []
-  for (const id of ids) answers.push(...(await ask(id)))
-  return answers
-}
-
 const turnAll = (queue: ActQueue, photographs: Photographs, quarters: 1 | -1): void => {
   const turns = new Map<string, number>()
   queue.run({
@@ -53,7 +46,7 @@ const turnAll = (queue: ActQueue, photographs: Photographs, quarters: 1 | -1): v
       turns.set(each.id, quarterTurns)
       return { ...each, quarterTurns }
     }),
-    ask: () => askEach([...turns.keys()], async (photographId) => [(await call('photographs.turn', { photographId, quarterTurns: turns.get(photographId) ?? 0 })).photograph]),
+    ask: async () => (turns.size === 0 ? [] : (await call('photographs.turnAll', { turns: [...turns].map(([photographId, quarterTurns]) => ({ photographId, quarterTurns })) })).photographs),
   })
 }
 
@@ -77,10 +70,10 @@ const removeAll = (queue: ActQueue, photographs: Photographs): (() => void) => {
       places.push(...all.flatMap((photograph, index) => (ids.has(photograph.id) ? [{ photograph, index }] : [])))
       return all.filter(({ id }) => !ids.has(id))
     },
-    ask: () => askEach([...ids], async (photographId) => {
-      await call('photographs.remove', { photographId })
+    ask: async () => {
+      await call('photographs.removeAll', { photographIds: [...ids] })
       return []
-    }),
+    },
   })
   return () =>
     queue.run({
@@ -89,7 +82,7 @@ const removeAll = (queue: ActQueue, photographs: Photographs): (() => void) => {
         for (const { photograph, index } of places) list.splice(index, 0, photograph)
         return list
       },
-      ask: () => askEach([...ids], async (photographId) => [(await call('photographs.restore', { photographId })).photograph]),
+      ask: async () => (await call('photographs.restoreAll', { photographIds: [...ids] })).photographs,
     })
 }
 
@@ -98,7 +91,11 @@ export const useSheetActs = (surveyId: string): SheetActs => {
   const client = useQueryClient()
   const [problem, setProblem] = useState<unknown>()
   const [done, setDone] = useState<Done>()
-  const queue = useMemo(() => new ActQueue(client, surveyId, setProblem), [client, surveyId])
+  const queue = useMemo(() => new ActQueue(client, surveyId, (refusal) => {
+    setProblem(refusal)
+    // What was refused was not done: nothing is offered to be undone.
+    if (refusal !== undefined) setDone(undefined)
+  }), [client, surveyId])
   const acts = useMemo(() => {
     const undone = (undo: () => void) => (): void => {
       setDone(undefined)

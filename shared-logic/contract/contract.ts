@@ -29,7 +29,9 @@ const page = { offset: z.int().nonnegative().default(0), limit: z.int().min(1).m
 const photographRef = z.object({ photographId: idSchema })
 const onePhotograph = z.object({ photograph: photographSchema })
 /** As many as a survey may hold. */
-const photographIds = z.array(idSchema).min(1).max(2000)
+const mostPhotographs = 2000
+const photographIds = z.array(idSchema).min(1).max(mostPhotographs)
+const quarterTurnsSchema = z.int().min(0).max(3)
 const manyPhotographs = z.object({ photographs: z.array(photographSchema) })
 const surveyRef = z.object({ surveyId: idSchema })
 
@@ -62,7 +64,11 @@ export const contract = {
   'photographs.restore': writes(photographRef, onePhotograph),
   /** Keeps the layer of marks over the untouched original; an empty one takes it away. */
   'photographs.mark': writes(photographRef.extend({ layer: markLayerSchema }), onePhotograph),
-  'photographs.turn': writes(photographRef.extend({ quarterTurns: z.int().min(0).max(3) }), onePhotograph),
+  'photographs.turn': writes(photographRef.extend({ quarterTurns: quarterTurnsSchema }), onePhotograph),
+  /** Many in one act: all of them or, where one cannot be, none. */
+  'photographs.turnAll': writes(z.object({ turns: z.array(photographRef.extend({ quarterTurns: quarterTurnsSchema })).min(1).max(mostPhotographs) }), manyPhotographs),
+  'photographs.removeAll': writes(z.object({ photographIds }), nothing),
+  'photographs.restoreAll': writes(z.object({ photographIds }), manyPhotographs),
   /** To a check of their survey, or to none. One that stands there already stays as it is. */
   'photographs.assign': writes(z.object({ photographIds, place: placeSchema.optional() }), manyPhotographs),
   /** Whether they stand in the report. */

@@ -41,7 +41,8 @@ test('ids that name nothing are refused by every procedure that takes one', asyn
     ['surveys.start', { rigId: nobody, purpose: 'sale', surveyDate: '2026-06-15', ruleBook: 'us' }], ['surveys.get', place], ['surveys.answer', { ...place, answer: {} }],
     ['surveys.clear', place], ['surveys.standAt', { surveyId: nobody, here: place }], ['surveys.discard', place], ['surveys.reopen', place], ['reports.issue', place],
     ['reports.list', { surveyId: nobody }], ['photographs.describe', { photographId: nobody, caption: '' }], ['photographs.remove', { photographId: nobody }],
-    ['photographs.restore', { photographId: nobody }],
+    ['photographs.restore', { photographId: nobody }], ['photographs.turnAll', { turns: [{ photographId: nobody, quarterTurns: 1 }] }], ['photographs.removeAll', { photographIds: [nobody] }],
+    ['photographs.restoreAll', { photographIds: [nobody] }],
   ]
   for (const [name, input] of calls) expect(`${name}: ${(await refusalOf(opened, name, input)).code}`).toMatch(/\.not-found$/)
   await opened.close()

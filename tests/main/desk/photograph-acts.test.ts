@@ -183,6 +183,40 @@ describe('every act', () => {
   })
 })
 
+describe('turning, removing and bringing back several', () => {
+  it('is one act: each turned as asked, and entered for each', async () => {
+    const { surveyId, photographs } = await withPhotographs(3, 130)
+    const [first = '', second = '', third = ''] = idsOf(photographs)
+    const { photographs: turned } = await ask(opened, 'photographs.turnAll', { turns: [{ photographId: third, quarterTurns: 1 }, { photographId: first, quarterTurns: 3 }] })
+    expect(turned.map(({ id, quarterTurns }) => [id, quarterTurns])).toEqual([[third, 1], [first, 3]])
+    expect((await kept(surveyId)).map(({ quarterTurns }) => quarterTurns)).toEqual([3, 0, 1])
+    await ask(opened, 'photographs.removeAll', { photographIds: [first, third] })
+    expect(idsOf(await kept(surveyId))).toEqual([second])
+    const { photographs: back } = await ask(opened, 'photographs.restoreAll', { photographIds: [third, first] })
+    expect(idsOf(back)).toEqual([third, first])
+    expect(idsOf(await kept(surveyId))).toEqual([first, second, third])
+  })
+
+  it('is refused whole where one of them cannot be, and nothing is half done', async () => {
+    const one = await withPhotographs(2, 140)
+    const other = await withPhotographs(1, 145)
+    const mixed = [...idsOf(one.photographs), ...idsOf(other.photographs)]
+    expect((await refusalOf(opened, 'photographs.removeAll', { photographIds: mixed })).code).toBe('photograph.of-two-surveys')
+    expect((await refusalOf(opened, 'photographs.turnAll', { turns: [...idsOf(one.photographs), nobody].map((photographId) => ({ photographId, quarterTurns: 2 })) })).code).toBe('photograph.not-found')
+    expect((await kept(one.surveyId)).map(({ quarterTurns }) => quarterTurns)).toEqual([0, 0])
+    expect(await kept(other.surveyId)).toHaveLength(1)
+    const [gone = ''] = idsOf(other.photographs)
+    await ask(opened, 'photographs.removeAll', { photographIds: [gone] })
+    expect((await refusalOf(opened, 'photographs.turnAll', { turns: [{ photographId: gone, quarterTurns: 1 }] })).code).toBe('photograph.not-found')
+    await signAs(opened, 'Odile Varga')
+    await ask(opened, 'reports.issue', { surveyId: one.surveyId })
+    const photographIds = idsOf(one.photographs)
+    expect((await refusalOf(opened, 'photographs.removeAll', { photographIds })).code).toBe('survey.issued')
+    expect((await refusalOf(opened, 'photographs.restoreAll', { photographIds })).code).toBe('survey.issued')
+    expect((await refusalOf(opened, 'photographs.turnAll', { turns: photographIds.map((photographId) => ({ photographId, quarterTurns: 1 })) })).code).toBe('survey.issued')
+  })
+})
+
 describe('five hundred photographs', { timeout: 120_000 }, () => {
   /** The desk serves the window from one thread: it may not be held longer. */
   const budgetMs = 100
@@ -196,7 +230,7 @@ describe('five hundred photographs', { timeout: 120_000 }, () => {
     return best
   }
 
-  it('are ordered, chosen and assigned in well under a tenth of a second each', async () => {
+  it('are ordered, chosen, assigned, turned, removed and brought back in well under a tenth of a second each', async () => {
     const { id: surveyId } = await startSurvey(opened)
     for (let index = 0; index < 500; index += 1) await ask(opened, 'photographs.add', { surveyId, fileName: `${index}.png` }, await picture(1000 + index))
     const photographIds = idsOf(await kept(surveyId))
@@ -205,5 +239,7 @@ describe('five hundred photographs', { timeout: 120_000 }, () => {
     expect(await quickest(4, (run) => desk['photographs.order']({ surveyId, photographIds: run % 2 === 0 ? photographIds.toReversed() : photographIds }))).toBeLessThan(budgetMs)
     expect(await quickest(4, (run) => desk['photographs.choose']({ photographIds, isPrinted: run % 2 === 0 }))).toBeLessThan(budgetMs)
     expect(await quickest(4, (run) => desk['photographs.assign']({ photographIds, ...(run % 2 === 0 && { place: placeAt(hub) }) }))).toBeLessThan(budgetMs)
+    expect(await quickest(4, (run) => desk['photographs.turnAll']({ turns: photographIds.map((photographId, index) => ({ photographId, quarterTurns: (run + index) % 4 })) }))).toBeLessThan(budgetMs)
+    expect(await quickest(4, (run) => (run % 2 === 0 ? desk['photographs.removeAll']({ photographIds }) : desk['photographs.restoreAll']({ photographIds })))).toBeLessThan(budgetMs)
   })
 })

@@ -49,6 +49,9 @@ describe('every act on photographs', () => {
     'photographs.order': (surveyId, photographId) => ask(opened, 'photographs.order', { surveyId, photographIds: [photographId] }),
     'photographs.remove': (_, photographId) => ask(opened, 'photographs.remove', { photographId }),
     'photographs.restore': (_, photographId) => ask(opened, 'photographs.restore', { photographId }),
+    'photographs.turnAll': (_, photographId) => ask(opened, 'photographs.turnAll', { turns: [{ photographId, quarterTurns: 3 }] }),
+    'photographs.removeAll': (_, photographId) => ask(opened, 'photographs.removeAll', { photographIds: [photographId] }),
+    'photographs.restoreAll': (_, photographId) => ask(opened, 'photographs.restoreAll', { photographIds: [photographId] }),
   }
 
   it('is entered in the record in the same stroke, and the record stays as the rows are', async () => {
@@ -66,7 +69,7 @@ describe('every act on photographs', () => {
       expect(entriesOf(surveyId).at(-1)).toMatchObject({ at: now.toISOString(), place: entries + 1 })
       entries += 1
     }
-    expect(actsOf(surveyId)).toEqual(['opened', 'added', 'added', 'captioned', 'turned', 'marked', 'assigned', 'left out of print', 'put in order', 'removed', 'restored'])
+    expect(actsOf(surveyId)).toEqual(['opened', 'added', 'added', 'captioned', 'turned', 'marked', 'assigned', 'left out of print', 'put in order', 'removed', 'restored', 'turned', 'removed', 'restored'])
   })
 
   it('that changes nothing, is refused, or finds the picture there already leaves no entry', async () => {

@@ -28,21 +28,24 @@ export const drawSheet = (photographs: readonly Photograph[] = fourPhotographs, 
     'surveys.get': () => aSurvey(kept, more),
     'photographs.choose': ({ photographIds, isPrinted }) => change(photographIds, (each) => ({ ...each, isPrinted })),
     'photographs.assign': ({ photographIds, place }) => change(photographIds, (each) => ({ ...each, checkId: place?.checkId, position: place?.position })),
-    'photographs.turn': ({ photographId, quarterTurns }) => one(change([photographId], (each) => ({ ...each, quarterTurns })).photographs),
+    'photographs.turnAll': ({ turns }) => {
+      const wanted = new Map(turns.map(({ photographId, quarterTurns }) => [photographId, quarterTurns]))
+      return change([...wanted.keys()], (each) => ({ ...each, quarterTurns: wanted.get(each.id) ?? 0 }))
+    },
     'photographs.describe': ({ photographId, caption }) => one(change([photographId], (each) => ({ ...each, caption })).photographs),
     'photographs.order': ({ photographIds }) => {
       kept = photographIds.flatMap((id) => kept.find((each) => each.id === id) ?? [])
       return { photographs: [...kept] }
     },
-    'photographs.remove': ({ photographId }) => {
-      gone = [...gone, ...kept.filter(({ id }) => id === photographId)]
-      kept = kept.filter(({ id }) => id !== photographId)
+    'photographs.removeAll': ({ photographIds }) => {
+      gone = [...gone, ...kept.filter(({ id }) => photographIds.includes(id))]
+      kept = kept.filter(({ id }) => !photographIds.includes(id))
       return {}
     },
-    'photographs.restore': ({ photographId }) => {
-      const back = gone.filter(({ id }) => id === photographId)
+    'photographs.restoreAll': ({ photographIds }) => {
+      const back = gone.filter(({ id }) => photographIds.includes(id))
       kept = [...kept, ...back]
-      return one(back)
+      return { photographs: back }
     },
     ...answers,
   }, { units: 'metric' })

@@ -155,7 +155,8 @@ describe('the contact sheet', { timeout: 30_000 }, () => {
     await waitFor(() => expect(kept().map(({ fileName }) => fileName)).toEqual(['IMG_1.jpg', 'IMG_4.jpg']))
     expect(await screen.findByText('2 photographs removed.')).toBeDefined()
     await press('Undo')
-    await waitFor(() => expect(asked.filter(({ name }) => name === 'photographs.restore')).toHaveLength(2))
+    await waitFor(() => expect(asked.filter(({ name }) => name === 'photographs.restoreAll')).toHaveLength(1))
+    expect(asked.filter(({ name }) => name === 'photographs.removeAll')).toHaveLength(1)
     expect(await names()).toEqual(['IMG_3', 'IMG_4', 'Level from the side', 'IMG_1'])
   })
 
@@ -165,6 +166,16 @@ describe('the contact sheet', { timeout: 30_000 }, () => {
     await press('Leave out')
     expect((await screen.findByRole('alert')).textContent).toContain('BW-2026-0007')
     await waitFor(async () => expect((await row('IMG_1')).getAttribute('aria-label')).not.toContain('Not printed'))
+  })
+
+  it('removes all or none: what the desk refuses comes back, and no undo is offered for it', async () => {
+    drawSheet(fourPhotographs, { 'photographs.removeAll': () => ({ ok: false, refusal: { code: 'survey.issued', values: { number: 'BW-2026-0007' } } }) })
+    await userEvent.click(await row('IMG_1'))
+    await userEvent.click(await row('IMG_3'))
+    await press('Remove')
+    expect((await screen.findByRole('alert')).textContent).toContain('BW-2026-0007')
+    await waitFor(async () => expect(await names()).toEqual(['IMG_3', 'IMG_4', 'Level from the side', 'IMG_1']))
+    expect(screen.queryByRole('button', { name: 'Undo' })).toBeNull()
   })
 
   it('opens one large, and keeps the caption that is written there', async () => {
