@@ -20,17 +20,20 @@ export interface KeptPreviews {
 /** Of the bytes as they stand in memory: a preview has at most a few hundred kilobytes. */
 const sha256Of = (bytes: Uint8Array): string => hash('sha256', bytes)
 
+/** The bytes of a file, where it holds what it should. */
+const find = async (path: string, expected: string): Promise<Uint8Array | undefined> => {
+  const bytes = await readFile(path).catch(() => undefined)
+  return bytes !== undefined && sha256Of(bytes) === expected ? bytes : undefined
+}
+
+const keep = async (path: string, bytes: Uint8Array): Promise<string> => {
+  const sha256 = sha256Of(bytes)
+  if ((await find(path, sha256)) === undefined) await writeDurably(path, bytes)
+  return sha256
+}
+
 export const openKeptPreviews = (folders: Folders): KeptPreviews => {
   const made = new Map<string, PreviewHashes>()
-  const find = async (path: string, expected: string): Promise<Uint8Array | undefined> => {
-    const bytes = await readFile(path).catch(() => undefined)
-    return bytes !== undefined && sha256Of(bytes) === expected ? bytes : undefined
-  }
-  const keep = async (path: string, bytes: Uint8Array): Promise<string> => {
-    const sha256 = sha256Of(bytes)
-    if ((await find(path, sha256)) === undefined) await writeDurably(path, bytes)
-    return sha256
-  }
   return {
     async write(sha256, { large, small }) {
       const hashes = { large: await keep(folders.preview(sha256, 'large'), large), small: await keep(folders.preview(sha256, 'small'), small) }
