@@ -26,6 +26,7 @@ export const PhotographNews = ({ photographs }: PhotographNewsProps) => {
         <output className={style.news}>
           <span>{say(said.removed, { name: removed.caption === '' ? removed.fileName : removed.caption }, units)}</span>
           <Button onPress={photographs.restore}>{said.undo}</Button>
+          <Button kind="quiet" onPress={photographs.forgetRemoved} aria-label={said.putAway}>×</Button>
         </output>
       )}
       <RefusalNotice error={photographs.problem} />

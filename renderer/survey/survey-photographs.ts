@@ -118,6 +118,9 @@ export class SurveyPhotographs {
     )
   }
 
+  /** The way back from the last removal is wanted no more. */
+  readonly forgetRemoved = (): void => this.#tell({ removed: undefined })
+
   readonly takeAgain = (photograph: Photograph): void => this.#tell({ replacing: [...this.#now.replacing.filter(({ id }) => id !== photograph.id), photograph] })
 
   #tell(change: Partial<PhotographsNow>): void {

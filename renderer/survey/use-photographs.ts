@@ -32,6 +32,8 @@ export interface Photographs {
   /** Just removed: can be had back. */
   readonly removed: Photograph | undefined
   readonly restore: () => void
+  /** Puts that offer away. */
+  readonly forgetRemoved: () => void
   /** Why the last act on a photograph failed. */
   readonly problem: unknown
 }
@@ -54,7 +56,7 @@ export const usePhotographs = (surveyId: string): Photographs => {
   return useMemo(
     () => ({
       batch, removed, problem, replacing: replacing.map(({ id }) => id), add: own.add, take: own.take, cancel: own.cancel, tryAgain: own.tryAgain, dismiss: own.dismiss, describe: own.describe,
-      turn: own.turn, mark: own.mark, remove: (photograph) => void own.takeBack(photograph), takeBack: own.takeBack, takeAgain: own.takeAgain, restore: own.restore,
+      turn: own.turn, mark: own.mark, remove: (photograph) => void own.takeBack(photograph), takeBack: own.takeBack, takeAgain: own.takeAgain, restore: own.restore, forgetRemoved: own.forgetRemoved,
     }),
     [own, batch, replacing, removed, problem],
   )

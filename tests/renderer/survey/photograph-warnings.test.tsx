@@ -130,6 +130,8 @@ describe('taking it again', { timeout: 30_000 }, () => {
     expect(await screen.findByText('hub.jpg removed.')).toBeDefined()
     expect(screen.getByRole('button', { name: 'Undo' })).toBeDefined()
     await waitFor(() => expect(news().textContent).toBe(''))
+    await userEvent.click(screen.getByRole('button', { name: 'Put this line away' }))
+    expect(screen.queryByText('hub.jpg removed.')).toBeNull()
   })
 
   it('of one that the camera took opens the camera at its check; the old one waits for the next', async () => {

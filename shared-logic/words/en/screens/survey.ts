@@ -212,6 +212,7 @@ export const surveyWords = {
     remove: 'Remove',
     removed: '{name} removed.',
     undo: 'Undo',
+    putAway: 'Put this line away',
     caption: 'Caption',
     captionHint: 'What it shows. Printed under it.',
     fromCamera: 'From the camera, not checked',
