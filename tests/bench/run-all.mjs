@@ -4,7 +4,7 @@ import { join } from 'node:path'
 import { build } from 'vite'
 
 /** What is measured: a file of this folder and the function in it that answers lines of name, value, unit, budget and ok. */
-const benches = { sums: 'benchSums', shutter: 'benchShutter', drag: 'benchDrag', start: 'benchStart', yard: 'benchYard', intake: 'benchIntake', report: 'benchReport', rust: 'benchRust', 'contact-sheet': 'benchContactSheet', 'intake-window': 'benchIntakeWindow' }
+const benches = { sums: 'benchSums', shutter: 'benchShutter', drag: 'benchDrag', start: 'benchStart', yard: 'benchYard', intake: 'benchIntake', report: 'benchReport', rust: 'benchRust', slider: 'benchSlider', 'contact-sheet': 'benchContactSheet', 'intake-window': 'benchIntakeWindow' }
 const folder = join('tests', 'output', 'bench')
 
 const bundle = (names) =>
