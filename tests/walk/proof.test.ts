@@ -1,4 +1,4 @@
-import { appendFile, readdir, readFile } from 'node:fs/promises'
+import { appendFile, readdir, readFile, writeFile } from 'node:fs/promises'
 import { join } from 'node:path'
 import type { Browser } from 'playwright-core'
 import { afterAll, beforeAll, expect, it } from 'vitest'
@@ -20,7 +20,7 @@ beforeAll(async () => {
 })
 afterAll(() => browser.close())
 
-it('the surveyor sees that all photographs are as they came in, issues without places or with them, and is told of the one that was changed', async () => {
+it('the surveyor sees that all photographs are as they came in, issues without places or with them, and is told of the one that was changed and of the copy that was', async () => {
   const { folder, yard, remove } = await makeYardFolder()
   const program = await startProgram(yard)
   const { page, ask, complaints, close } = await openWindow(browser, program.address)
@@ -64,7 +64,7 @@ it('the surveyor sees that all photographs are as they came in, issues without p
     expect(text).toContain(end?.lastSha256)
 
     const originals = join(yard, 'photographs', 'originals')
-    const [first = ''] = (await readdir(originals, { recursive: true })).filter((name) => name.endsWith('.jpg'))
+    const [first = '', second = ''] = (await readdir(originals, { recursive: true })).filter((name) => name.endsWith('.jpg'))
     await appendFile(join(originals, first), 'x')
     expect((await readFile(join(originals, first))).at(-1)).toBe('x'.charCodeAt(0))
     await at(`/surveys/${id}/review`)
@@ -73,6 +73,13 @@ it('the surveyor sees that all photographs are as they came in, issues without p
     await page.getByText(/“(hub|strap)\.jpg”: the original was changed\./).waitFor()
     await page.getByRole('heading', { name: panel.title }).evaluate((heading) => heading.scrollIntoView())
     wrong.push(...(await lookAt(page, 'proof-of-a-changed-one')))
+
+    await writeFile(join(yard, 'photographs', 'previews', 'large', second), await pictureFromTheCamera(240))
+    await page.getByRole('button', { name: panel.again }).click()
+    await page.getByText('2 things are not as they were recorded.').waitFor()
+    await page.getByText(/“(hub|strap)\.jpg”: the large copy, which is shown and printed, was changed\. The original is as it came in/).waitFor()
+    await page.getByRole('heading', { name: panel.title }).evaluate((heading) => heading.scrollIntoView())
+    wrong.push(...(await lookAt(page, 'proof-of-a-changed-copy')))
     expect(wrong).toEqual([])
     expect(complaints).toEqual([])
   } finally {
