@@ -1,7 +1,7 @@
 import { useId, useState } from 'react'
 import style from './check-list.module.css'
 import type { ChecksReply } from './door'
-import type { HandoverView } from './handover'
+import type { HandoverView } from './handover-view'
 import type { CheckChosen } from './picture'
 import { useArrivalFocus } from './use-arrival-focus'
 import { keyOfCheck } from './use-chosen'

@@ -1,6 +1,6 @@
 import { useEffect, useState } from 'react'
 import style from './door-line.module.css'
-import type { HandoverView } from './handover'
+import type { HandoverView } from './handover-view'
 import { fill, usePhoneWords } from './use-phone-words'
 
 interface DoorLineProps {

@@ -1,6 +1,7 @@
 import { Button } from './button'
 import style from './earlier-pictures.module.css'
-import type { Handover, HandoverView } from './handover'
+import type { Handover } from './handover'
+import type { HandoverView } from './handover-view'
 import { countOf, usePhoneWords } from './use-phone-words'
 
 interface EarlierPicturesProps {

@@ -1,32 +1,12 @@
-import { NoAnswer, TurnedAway, type ChecksReply, type Door, type Told } from './door'
+import { Connection } from './connection'
+import { NoAnswer, TurnedAway, type Door, type Told } from './door'
+import type { HandoverView, Link } from './handover-view'
 import type { CheckChosen, Picture } from './picture'
 import { Queue, type Shrink } from './queue'
+import { Resting } from './resting'
 import type { Shelf } from './shelf'
+import { Steps } from './steps'
 import { kindOf, pauseAfter } from './turned-away'
-
-/** How this page stands with the desktop. `sentence`: the door's own, where it gave one. */
-export type Link =
-  | { readonly state: 'joining' | 'open' | 'silent' | 'no code' }
-  | { readonly state: 'not let in'; readonly sentence?: string | undefined }
-  | { readonly state: 'closed'; readonly why: 'told' | 'time' | 'elsewhere'; readonly sentence?: string | undefined }
-
-export interface HandoverView {
-  readonly link: Link
-  /** Whether there is a connection that pictures can be taken for, even if its door is silent or has closed. */
-  readonly isPaired: boolean
-  /** By this phone's clock. */
-  readonly closesAtMs?: number | undefined
-  readonly stations?: ChecksReply['stations'] | undefined
-  /** Of this connection, in order. */
-  readonly pictures: readonly Picture[]
-  /** Not sent when an earlier connection ended: whether they belong to this survey only the person knows. */
-  readonly earlier: readonly Picture[]
-  readonly sending?: { readonly id: string; readonly share: number } | undefined
-  /** Why the desktop takes nothing at present, although it answers. */
-  readonly putOff?: string | undefined
-  /** Whether what waits outlives this page. */
-  readonly isLasting: boolean
-}
 
 interface Parts {
   readonly door: Door
@@ -50,22 +30,20 @@ export class Handover {
   readonly #queue: Queue
   readonly #listeners = new Set<() => void>()
   #view: HandoverView
-  #pairing = ''
-  #isPairingKept = false
+  readonly #connection: Connection
   #secret: string | undefined
   #mustAskChecks = true
   #mustAskArrived = true
   /** Broke off just now: if the door answers at once, it was not the line. */
   #suspect: string | undefined
-  /** Pictures that broke off or were put off, and until when they rest. */
-  readonly #resting = new Map<string, number>()
+  readonly #resting = new Resting()
   #misses = 0
   #beats = 0
-  #isWorking = false
-  #isWanted = false
-  #timer: ReturnType<typeof setTimeout> | undefined
+  /** One thing at a time, until nothing is left to do, the door is silent, or it has closed. */
+  readonly #steps = new Steps(() => this.#step(), () => this.#hasEnded, (error) => this.#meet(error))
 
   constructor(private readonly parts: Parts) {
+    this.#connection = new Connection(parts.shelf)
     this.#queue = new Queue(parts.shelf, parts.shrink, parts.newId, () => this.#show({}))
     this.#view = { link: { state: 'joining' }, isPaired: false, pictures: [], earlier: [], isLasting: parts.shelf.isLasting }
   }
@@ -80,8 +58,7 @@ export class Handover {
 
   async start(secret: string | undefined): Promise<void> {
     await this.#queue.load()
-    this.#pairing = (await this.parts.shelf.pairing().catch(() => undefined)) ?? ''
-    this.#isPairingKept = this.#pairing !== ''
+    await this.#connection.load()
     this.join(secret)
   }
 
@@ -91,24 +68,24 @@ export class Handover {
     this.#mustAskChecks = true
     this.#mustAskArrived = true
     this.#show({ link: { state: 'joining' } })
-    void this.#work()
+    void this.#steps.run()
   }
 
   /** Takes pictures in. Whatever the link, none is turned away here. */
   readonly add = async (files: readonly File[], place: CheckChosen | undefined): Promise<void> => {
     for (const file of files) {
-      await this.#queue.add(file, this.#pairing, place)
-      void this.#work()
+      await this.#queue.add(file, this.#connection.id, place)
+      void this.#steps.run()
     }
   }
 
   /** The network is back, or someone looks at the page again: asked at once, whatever pause there was. */
   readonly wake = (): void => {
     this.#misses = 0
-    this.#resting.clear()
+    this.#resting.wakeAll()
     this.#mustAskChecks = true
     this.#mustAskArrived = true
-    void this.#work()
+    void this.#steps.run()
   }
 
   /** Called every few seconds while someone looks: the phone is heard of, and hears when the door closes. */
@@ -120,13 +97,13 @@ export class Handover {
     this.#beats += 1
     this.#mustAskArrived = true
     this.#mustAskChecks ||= this.#beats % 4 === 0
-    void this.#work()
+    void this.#steps.run()
   }
 
   readonly sendAgain = async (id: string): Promise<void> => {
-    this.#resting.delete(id)
+    this.#resting.wake(id)
     await this.#queue.change(id, { state: 'waiting', tries: 0, sentence: undefined, why: undefined })
-    void this.#work()
+    void this.#steps.run()
   }
 
   readonly remove = (id: string): Promise<void> => this.#queue.remove(id)
@@ -138,9 +115,9 @@ export class Handover {
     const known = new Set(this.#view.stations?.flatMap(({ checks }) => checks.map(({ checkId, position }) => `${checkId} ${position}`)))
     for (const { id, place } of this.#view.earlier.filter(({ state }) => state === 'waiting')) {
       const isAsked = place !== undefined && known.has(`${place.checkId} ${place.position}`)
-      await this.#queue.change(id, { pairing: this.#pairing, tries: 0, place: isAsked ? place : undefined })
+      await this.#queue.change(id, { pairing: this.#connection.id, tries: 0, place: isAsked ? place : undefined })
     }
-    void this.#work()
+    void this.#steps.run()
   }
 
   #show(change: Partial<HandoverView>): void {
@@ -148,46 +125,21 @@ export class Handover {
     const { state } = change.link ?? this.#view.link
     this.#view = {
       ...this.#view, ...change,
-      isPaired: this.#pairing !== '' && this.#secret === undefined && state !== 'no code' && state !== 'not let in',
-      pictures: all.filter(({ pairing }) => pairing === this.#pairing),
-      earlier: all.filter(({ pairing, state }) => pairing !== this.#pairing && state !== 'arrived'),
+      isPaired: this.#connection.id !== '' && this.#secret === undefined && state !== 'no code' && state !== 'not let in',
+      pictures: all.filter(({ pairing }) => pairing === this.#connection.id),
+      earlier: all.filter(({ pairing, state }) => pairing !== this.#connection.id && state !== 'arrived'),
     }
     for (const listener of this.#listeners) listener()
   }
 
   #end(link: Link): void {
-    clearTimeout(this.#timer)
+    this.#steps.rest()
     this.#show({ link, sending: undefined, putOff: undefined })
   }
 
   get #hasEnded(): boolean {
     const { state } = this.#view.link
     return state === 'closed' || state === 'not let in' || (state === 'no code' && this.#secret === undefined)
-  }
-
-  /** One at a time, until nothing is left to do, the door is silent, or it has closed. */
-  async #work(): Promise<void> {
-    this.#isWanted = true
-    if (this.#isWorking) return
-    clearTimeout(this.#timer)
-    this.#isWorking = true
-    try {
-      while (!this.#hasEnded && this.#isWanted) {
-        this.#isWanted = false
-        if (!(await this.#step())) continue
-        this.#isWanted = true
-        this.#misses = 0
-      }
-    } catch (error) {
-      this.#meet(error)
-    } finally {
-      this.#isWorking = false
-    }
-  }
-
-  #again(afterMs: number): void {
-    clearTimeout(this.#timer)
-    this.#timer = setTimeout(() => void this.#work(), afterMs)
   }
 
   /** No answer to a question: asked again in a while. */
@@ -198,30 +150,25 @@ export class Handover {
     if (error instanceof TurnedAway && kindOf(error) === 'ended') return this.#end(this.#view.closesAtMs === undefined ? { state: 'no code' } : { state: 'closed', why: 'told', sentence: error.sentence })
     if (error instanceof TurnedAway) this.#show({ putOff: error.sentence })
     else this.#show({ link: { state: 'silent' }, sending: undefined })
-    return this.#again(pauseAfter(this.#misses))
+    return this.#steps.runIn(pauseAfter(this.#misses))
   }
 
-  /** The next thing to do; false when there is none for now. */
   async #step(): Promise<boolean> {
+    const did = await this.#doNext()
+    if (did) this.#misses = 0
+    return did
+  }
+
+  /** Does the next thing; false when there is none for now. */
+  async #doNext(): Promise<boolean> {
     if (this.#secret !== undefined) return this.#pair(this.#secret)
     if (this.#mustAskChecks) return this.#askChecks()
     if (this.#mustAskArrived) return this.#askArrived()
-    const next = this.#next()
+    const next = this.#resting.nextOf(this.#view.pictures)
     if (next !== undefined) return this.#send(next)
-    const until = Math.min(...this.#resting.values())
-    if (Number.isFinite(until)) this.#again(Math.max(until - Date.now(), 0))
+    const pauseMs = this.#resting.firstWakesInMs()
+    if (pauseMs !== undefined) this.#steps.runIn(pauseMs)
     return false
-  }
-
-  /** The first that waits and does not rest; what broke off before comes after what did not. */
-  #next(): Picture | undefined {
-    const now = Date.now()
-    for (const [id, until] of this.#resting) if (until <= now) this.#resting.delete(id)
-    return this.#view.pictures.filter(({ id, state }) => state === 'waiting' && !this.#resting.has(id)).toSorted((a, b) => a.tries - b.tries || a.turn - b.turn)[0]
-  }
-
-  #rest(id: string, tries: number): void {
-    this.#resting.set(id, Date.now() + pauseAfter(tries))
   }
 
   async #pair(secret: string): Promise<boolean> {
@@ -242,9 +189,8 @@ export class Handover {
 
   /** What an earlier connection saw arrive is of no more use here. */
   async #newPairing(): Promise<void> {
-    this.#pairing = this.parts.newId()
-    this.#isPairingKept = await this.parts.shelf.setPairing(this.#pairing).then(() => true, () => false)
-    for (const { id, state, pairing } of this.#queue.all()) if (state === 'arrived' && pairing !== this.#pairing) await this.#queue.remove(id)
+    await this.#connection.begin(this.parts.newId())
+    for (const { id, state, pairing } of this.#queue.all()) if (state === 'arrived' && pairing !== this.#connection.id) await this.#queue.remove(id)
   }
 
   #opened({ closesAt, clockAheadMs }: Told<{ readonly closesAt: string }>): void {
@@ -254,7 +200,7 @@ export class Handover {
   async #askChecks(): Promise<boolean> {
     const reply = await this.parts.door.checks()
     this.#mustAskChecks = false
-    if (this.#pairing === '') await this.#newPairing()
+    if (this.#connection.id === '') await this.#newPairing()
     this.#show({ stations: reply.stations })
     this.#opened(reply)
     return true
@@ -279,19 +225,12 @@ export class Handover {
     this.#suspect = undefined
     if (suspect === undefined) return
     const tries = suspect.tries + 1
-    this.#rest(suspect.id, tries)
+    this.#resting.rest(suspect.id, tries)
     await this.#queue.change(suspect.id, tries >= mostTries ? { tries, state: 'refused', why: 'broke off' } : { tries })
   }
 
-  /** Another tab of this phone may have paired since: its session now answers here too, perhaps for another survey. */
-  async #isElsewhere(): Promise<boolean> {
-    if (!this.#isPairingKept) return false
-    const last = await this.parts.shelf.pairing().catch(() => undefined)
-    return last !== undefined && last !== this.#pairing
-  }
-
   async #send({ id, fileName, place, tries }: Picture): Promise<boolean> {
-    if (await this.#isElsewhere()) {
+    if (await this.#connection.isElsewhere()) {
       this.#end({ state: 'closed', why: 'elsewhere' })
       return false
     }
@@ -325,7 +264,7 @@ export class Handover {
       await this.#queue.change(id, { state: 'refused', sentence: error.sentence })
       return true
     }
-    this.#rest(id, tries + 1)
+    this.#resting.rest(id, tries + 1)
     await this.#queue.change(id, { tries: tries + 1 })
     this.#show({ putOff: error.sentence })
     return true

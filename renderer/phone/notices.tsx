@@ -1,4 +1,4 @@
-import type { HandoverView } from './handover'
+import type { HandoverView } from './handover-view'
 import style from './notices.module.css'
 import { countOf, fill, usePhoneWords } from './use-phone-words'
 

@@ -1,4 +1,5 @@
-import type { Handover, HandoverView } from './handover'
+import type { Handover } from './handover'
+import type { HandoverView } from './handover-view'
 import { PictureLine } from './picture-line'
 import style from './picture-list.module.css'
 import { useArrivalFocus } from './use-arrival-focus'

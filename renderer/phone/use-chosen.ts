@@ -1,6 +1,6 @@
 import { useState } from 'react'
 import { namePlace } from '../../shared-logic/words/position'
-import type { HandoverView } from './handover'
+import type { HandoverView } from './handover-view'
 import type { CheckChosen } from './picture'
 
 /** A phone may discard the tab while its camera is open: the choice is kept for as long as the tab is. */

@@ -1,5 +1,5 @@
 import { useEffect } from 'react'
-import type { HandoverView } from './handover'
+import type { HandoverView } from './handover-view'
 
 /** Asks before the page is closed, while something waits that is kept nowhere else. */
 export const useKeepOpen = ({ pictures, isLasting }: HandoverView): void => {
