@@ -1,3 +1,4 @@
+import { holdWindow } from '../parts/hold-window'
 import type { Grabbed } from './grab-picture'
 import { pictureName } from './picture-name'
 
@@ -51,6 +52,7 @@ export class Roll {
   #standing: ReadonlySet<string> = new Set()
   #unwritten = 0
   #unkept = 0
+  #letGo: (() => void) | undefined
   /** Settled when the last picture is handed in; the next does not wait until that is kept. */
   #before: Promise<void> = Promise.resolve()
   #second = ''
@@ -83,12 +85,12 @@ export class Roll {
       return false
     }
     this.#unwritten += 1
-    this.#unkept += 1
+    this.#count(1)
     const name = this.#nextName()
     const grabbed = await grab().catch(() => undefined)
     if (grabbed === undefined) {
       this.#unwritten -= 1
-      this.#unkept -= 1
+      this.#count(-1)
       this.#tell({ trouble: 'failed' })
       return false
     }
@@ -114,6 +116,16 @@ export class Roll {
     this.#standing = standing
     this.#all = this.#all.map((shot) => (shot.photographId !== undefined && standing.has(shot.photographId) ? { ...shot, hasStood: true } : shot))
     this.#tell({})
+  }
+
+  /** One more on its way, or one less. Until all are kept the window is not closed without a word. */
+  #count(by: 1 | -1): void {
+    this.#unkept += by
+    if (this.#unkept > 0) this.#letGo ??= holdWindow()
+    else {
+      this.#letGo?.()
+      this.#letGo = undefined
+    }
   }
 
   readonly #isShown = ({ photographId, hasStood, isOnItsWayOut }: Kept): boolean =>
@@ -145,14 +157,14 @@ export class Roll {
 
   async #keep(number: number, photographId: string | undefined): Promise<void> {
     if (photographId === undefined) return this.#lose(number, undefined)
-    this.#unkept -= 1
+    this.#count(-1)
     const isUnwanted = this.#all.some((shot) => shot.number === number && shot.isOnItsWayOut)
     this.#change(number, { photographId, hasStood: this.#standing.has(photographId) })
     if (isUnwanted) await this.#takeBack(number, photographId)
   }
 
   #lose(number: number, trouble: RollNow['trouble']): void {
-    this.#unkept -= 1
+    this.#count(-1)
     this.#all = this.#all.filter((shot) => shot.number !== number)
     this.#tell({ trouble })
   }
