@@ -1,4 +1,4 @@
-import { useRef } from 'react'
+import { useRef, useState } from 'react'
 import type { Survey } from '../../shared-logic/survey/records'
 import { sayDate, say } from '../../shared-logic/words/say'
 import { useQueryOf } from '../client/use-procedure'
@@ -11,6 +11,7 @@ import { Waiting } from '../parts/progress'
 import { useWords } from '../parts/use-words'
 import { PhotographDrop } from '../survey/photograph-drop'
 import { PhotographNews } from '../survey/photograph-news'
+import { SurveyCamera } from '../survey/survey-camera'
 import { usePhotographs, type Photographs } from '../survey/use-photographs'
 import { ContactSheet } from './contact-sheet'
 
@@ -25,6 +26,7 @@ export const ContactSheetPage = ({ surveyId }: ContactSheetPageProps) => {
   const { data: survey, error, refetch } = useQueryOf('surveys.get', { surveyId })
   const intake = usePhotographs(surveyId)
   const picker = useRef<HTMLInputElement>(null)
+  const [isCameraOpen, setCameraOpen] = useState(false)
   const isUnderWay = survey?.status === 'under way'
   const crumbs = survey
     ? [{ label: survey.rigName, to: `/rigs/${survey.rigId}` }, isUnderWay ? { label: said.walk, to: `/surveys/${surveyId}` } : { label: said.report, to: `/surveys/${surveyId}/report` }]
@@ -34,7 +36,7 @@ export const ContactSheetPage = ({ surveyId }: ContactSheetPageProps) => {
     <Page
       title={survey ? say(said.title, { rig: survey.rigName }, 'metric') : said.titleAlone} crumbs={crumbs} width={survey ? 'full' : 'reading'}
       subtitle={survey && `${words.purposes[survey.purpose]}, ${sayDate(survey.surveyDate)}`}
-      actions={isUnderWay && survey.photographs.length > 0 && <Button onPress={() => picker.current?.click()}>{said.add}</Button>}
+      actions={isUnderWay && survey.photographs.length > 0 && <><Button onPress={() => picker.current?.click()}>{said.add}</Button><Button onPress={() => setCameraOpen(true)}>{words.screens.camera.open}</Button></>}
     >
       {error && <LoadProblem error={error} onRetry={() => void refetch()} />}
       {survey === undefined && !error && <Waiting />}
@@ -44,7 +46,8 @@ export const ContactSheetPage = ({ surveyId }: ContactSheetPageProps) => {
             ref={picker} type="file" accept={pictureFiles} multiple hidden
             onChange={(event) => { add([...(event.currentTarget.files ?? [])]); event.currentTarget.value = '' }}
           />
-          <PhotographDrop onFiles={add} dropNow={said.dropNow}><Sheet survey={survey} intake={intake} onAdd={() => picker.current?.click()} /></PhotographDrop>
+          <PhotographDrop onFiles={add} dropNow={said.dropNow}><Sheet survey={survey} intake={intake} onAdd={() => picker.current?.click()} onCamera={() => setCameraOpen(true)} /></PhotographDrop>
+          {isCameraOpen && <SurveyCamera survey={survey} name={survey.rigName} photographs={intake} onClose={() => setCameraOpen(false)} />}
         </>
       )}
       {survey?.status === 'issued' && <Sheet survey={survey} intake={intake} />}
@@ -56,15 +59,17 @@ interface SheetProps {
   readonly survey: Survey
   readonly intake: Photographs
   readonly onAdd?: () => void
+  /** Opens the camera, for photographs of no check yet. */
+  readonly onCamera?: () => void
 }
 
-const Sheet = ({ survey, intake, onAdd }: SheetProps) => {
-  const said = useWords().screens.contactSheet
+const Sheet = ({ survey, intake, onAdd, onCamera }: SheetProps) => {
+  const { contactSheet: said, camera } = useWords().screens
   if (survey.photographs.length > 0) return <ContactSheet survey={survey} intake={intake} />
   return (
     <>
       <PhotographNews photographs={intake} />
-      <EmptyState title={said.empty} actions={onAdd && <Button kind="primary" onPress={onAdd}>{said.add}</Button>}><p>{onAdd ? said.emptyHelp : said.emptyIssued}</p></EmptyState>
+      <EmptyState title={said.empty} actions={onAdd && <><Button kind="primary" onPress={onAdd}>{said.add}</Button>{onCamera && <Button onPress={onCamera}>{camera.open}</Button>}</>}><p>{onAdd ? said.emptyHelp : said.emptyIssued}</p></EmptyState>
     </>
   )
 }

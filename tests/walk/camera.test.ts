@@ -96,6 +96,25 @@ const expectShowsFilm = async (page: Page, { sha256 }: Photograph): Promise<void
   }
 }
 
+it('from the contact sheet pictures go to no check, and stand there at once', async () => {
+  const { page, kept, complaints, close } = await standAtCheck(browser, allowed)
+  await page.getByRole('button', { name: said.open, exact: true }).waitFor()
+  await page.goto(`${page.url()}/photographs`)
+  await page.getByText(en.screens.contactSheet.empty).waitFor()
+  await page.getByRole('button', { name: said.open, exact: true }).click()
+  await isLive(page)
+  await page.keyboard.press('Space')
+  await expect.poll(async () => (await kept()).map(({ source, checkId }) => ({ source, checkId }))).toEqual([{ source: 'camera', checkId: undefined }])
+  await page.getByRole('button', { name: said.done, exact: true }).click()
+  await page.getByRole('grid', { name: en.screens.contactSheet.grid }).getByRole('row').first().waitFor()
+  // With photographs on the sheet the way to the camera stands at its head.
+  await page.getByRole('button', { name: said.open, exact: true }).waitFor()
+  expect(await lookAt(page, 'contact-sheet-camera')).toEqual([])
+  expect(await isOff(page)).toBe(true)
+  expect(complaints).toEqual([])
+  await close()
+})
+
 it('pictures by Space, by the button and in a series go into the open check and show what stood before the camera', async () => {
   const { page, kept, complaints, close } = await standAtCheck(browser, allowed)
   const keptCount = async (): Promise<number> => (await kept()).length
