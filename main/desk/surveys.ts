@@ -7,6 +7,7 @@ import type { ReadableDb, WritableDb } from '../store/database'
 import { photographsOf } from '../store/photographs'
 import { reportsOf } from '../store/reports'
 import { surveySearchText } from '../store/search-text'
+import { enterReopened } from '../store/survey-log'
 import { asSurveyRow, summaryColumns, type KeptSurvey } from '../store/survey-row'
 import { changeSurvey, insertSurvey, listSurveys, rigOfSurvey } from '../store/surveys'
 import type { ParsedInputOf } from '../../shared-logic/contract/contract'
@@ -50,11 +51,12 @@ const start = async (db: WritableDb, { clock, newId, zone }: Parts, input: Parse
   return wholeSurvey(db, await needSurvey(db, id))
 }
 
-const reopen = async (db: WritableDb, surveyId: string): Promise<Survey> => {
+const reopen = async (db: WritableDb, surveyId: string, at: string): Promise<Survey> => {
   const survey = await needSurvey(db, surveyId)
   if (survey.status === 'under way') refuse('survey.under-way')
   const { rig } = await needRig(db, survey.rig_id)
   await changeSurvey(db, surveyId, { status: 'under way' })
+  await enterReopened(db, surveyId, at)
   await followRig(db, survey, rig)
   return wholeSurvey(db, await needSurvey(db, surveyId))
 }
@@ -75,5 +77,5 @@ export const surveyProcedures = (parts: Parts): Omit<Procedures<'surveys'>, 'sur
     await parts.phoneDoor?.close(surveyId)
     return {}
   },
-  'surveys.reopen': ({ surveyId }) => parts.yard.write((db) => reopen(db, surveyId)),
+  'surveys.reopen': ({ surveyId }) => parts.yard.write((db) => reopen(db, surveyId, parts.clock().toISOString())),
 })

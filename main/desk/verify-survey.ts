@@ -1,6 +1,6 @@
 import { setImmediate as seeToOthers } from 'node:timers/promises'
 import { join } from 'node:path'
-import { compareReports, compareRows } from '../../shared-logic/proof/compare-rows'
+import { compareReports, compareRows, compareSurvey } from '../../shared-logic/proof/compare-rows'
 import { recordEndSchema, type RecordEnd } from '../../shared-logic/proof/entry'
 import type { Problem, Verified } from '../../shared-logic/proof/problem'
 import { RecordReader, type ReadRecord } from '../../shared-logic/proof/read-record'
@@ -85,12 +85,13 @@ const lookAtReport = async (folder: string, report: ReportToProve, record: ReadR
 }
 
 /** Where rows and record differ. A record that is gone altogether is said once. */
-const compareAll = ({ photographs, orderSha256, reports }: SurveyToProve, record: ReadRecord): Problem[] => {
+const compareAll = ({ photographs, orderSha256, reports, survey }: SurveyToProve, record: ReadRecord): Problem[] => {
   if (record.end === undefined) return photographs.length + reports.length === 0 ? [] : [{ code: 'record-missing', values: { count: photographs.length, reports: reports.length } }]
   return [
     ...compareRows(photographs, record.photographs),
     ...(record.orderSha256 === orderSha256 ? [] : [{ code: 'order-changed', values: {} } as const]),
     ...compareReports(reports.map(asRecordedReport), record.reports),
+    ...compareSurvey(survey, record.issued),
   ]
 }
 

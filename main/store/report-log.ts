@@ -4,6 +4,7 @@ import { issuedAct, type RecordedReport } from '../../shared-logic/proof/acts'
 import type { ReportRow } from '../../shared-logic/survey/records'
 import type { ReadableDb, WritableDb } from './database'
 import { enter } from './photograph-log'
+import { surveyToRecord } from './survey-log'
 import { asReportRow, reportColumns } from './reports'
 
 /** An issued report as it is to be proven: its row, and what its frozen document says of the record, as JSON. */
@@ -30,8 +31,9 @@ export const asRecordedReport = ({ id, number, revision, issuedAt, date, verdict
   facts: { number, revision, issuedAt, date, verdict, documentSha256, pdfSha256, pdfByteCount },
 })
 
-/** Enters a report that has just been issued, in the transaction that keeps it. `at` is a UTC instant. */
+/** Enters a report that has just been issued and its survey as it then stands, in the transaction that keeps them. `at` is a UTC instant. */
 export const enterIssued = async (db: WritableDb, reportId: string, at: string): Promise<void> => {
   const row = await db.selectFrom('reports').select(reportColumns).select(document.as('document')).where('id', '=', reportId).executeTakeFirstOrThrow()
-  await enter(db, row.survey_id, [issuedAct(asRecordedReport({ ...asReportRow(row), documentSha256: hash('sha256', row.document) }))], at)
+  const report = asRecordedReport({ ...asReportRow(row), documentSha256: hash('sha256', row.document) })
+  await enter(db, row.survey_id, [issuedAct(report, await surveyToRecord(db, row.survey_id))], at)
 }

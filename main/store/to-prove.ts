@@ -1,9 +1,10 @@
 import type { RecordedPhotograph } from '../../shared-logic/proof/acts'
-import type { RecordEnd } from '../../shared-logic/proof/entry'
+import type { RecordEnd, SurveyFacts } from '../../shared-logic/proof/entry'
 import type { FoundEntry } from '../../shared-logic/proof/read-record'
 import type { ReadableDb } from './database'
 import { foundEntries, orderToRecord, photographsToRecord, recordEnd } from './photograph-log'
 import { reportsToProve, type ReportToProve } from './report-log'
+import { surveyToRecord } from './survey-log'
 
 /** Everything of one survey that its record is held to, read at one moment. */
 export interface SurveyToProve {
@@ -12,6 +13,7 @@ export interface SurveyToProve {
   readonly photographs: readonly RecordedPhotograph[]
   readonly orderSha256: string
   readonly reports: readonly ReportToProve[]
+  readonly survey: SurveyFacts
 }
 
 export const surveyToProve = async (db: ReadableDb, surveyId: string): Promise<SurveyToProve> => ({
@@ -20,6 +22,7 @@ export const surveyToProve = async (db: ReadableDb, surveyId: string): Promise<S
   photographs: await photographsToRecord(db, surveyId),
   orderSha256: await orderToRecord(db, surveyId),
   reports: await reportsToProve(db, surveyId),
+  survey: await surveyToRecord(db, surveyId),
 })
 
 /** A survey by what a person knows it by; a row that is gone leaves its id alone. */

@@ -1,4 +1,4 @@
-import { factNames, type Act, type Facts, type PhotographAct, type ReportFacts } from './entry'
+import { factNames, type Act, type Facts, type PhotographAct, type ReportFacts, type SurveyFacts } from './entry'
 
 /** A photograph as the record knows it. */
 export interface RecordedPhotograph {
@@ -14,7 +14,7 @@ export interface RecordedReport {
   readonly facts: ReportFacts
 }
 
-export const issuedAct = ({ reportId, facts }: RecordedReport): Act => ({ what: 'report issued', reportId, report: facts })
+export const issuedAct = ({ reportId, facts }: RecordedReport, survey: SurveyFacts): Act => ({ what: 'report issued', reportId, report: facts, survey })
 
 export const addedAct = ({ photographId, sha256, byteCount, facts }: RecordedPhotograph): Act => ({ what: 'added', photographId, sha256, byteCount, to: facts })
 

@@ -1,6 +1,7 @@
 import type { RecordedPhotograph, RecordedReport } from './acts'
-import { laterFactNames } from './entry'
+import { laterFactNames, surveyFactNames, type SurveyFacts } from './entry'
 import type { Problem } from './problem'
+import type { IssuedSurvey } from './read-record'
 
 const shown = (value: string | number | boolean | null | undefined): string => (value === null || value === undefined || value === '' ? '–' : String(value))
 
@@ -46,3 +47,7 @@ export const compareReports = (rows: readonly RecordedReport[], recorded: Readon
     ...[...recorded.values()].filter(({ reportId }) => !there.has(reportId)).map(({ facts: { number, revision } }): Problem => ({ code: 'report-gone', values: { number, revision } })),
   ]
 }
+
+/** Where a survey is not any more as it was issued, though nobody opened it again. */
+export const compareSurvey = (now: SurveyFacts, issued: IssuedSurvey | undefined): Problem[] =>
+  issued === undefined ? [] : surveyFactNames.filter((name) => now[name] !== issued.survey[name]).map((name) => ({ code: 'survey-changed', values: { number: issued.number, revision: issued.revision, surveyFact: name } }))

@@ -13,7 +13,7 @@ import { canonicalJson, type Json } from './canonical-json'
  *
  * Screen and report show no original but the two copies made from it, so these are recorded as well. A copy made again
  * may come out otherwise, by a newer imaging library, and is then entered anew. And each report is recorded when it is
- * issued: its row, the frozen document and the PDF.
+ * issued: its row, the frozen document and the PDF; with it the survey, which nothing changes until it is opened again.
  *
  * What this proves: that nothing was changed, taken out, put in or exchanged by itself, neither in the record nor in
  * what it tells of. What it does not: someone who rewrites the whole record so that all of it fits again is found only by
@@ -88,8 +88,14 @@ export const reportFactsSchema = z.strictObject({
 })
 export type ReportFacts = z.infer<typeof reportFactsSchema>
 
+/** What is recorded of a survey when its report is issued, by hashes: what heads it, its rig as of that day, what was answered. */
+export const surveyFactsSchema = z.strictObject({ headSha256: z.string(), rigSha256: z.string(), answersSha256: z.string() })
+export type SurveyFacts = z.infer<typeof surveyFactsSchema>
+export const surveyFactNames = surveyFactsSchema.keyof().options
+
 /** 'entered late': issued before reports were recorded, and entered when they were, as the yard then had it. */
-const reportEntry = { what: z.enum(['report issued', 'report entered late']), reportId: z.string(), report: reportFactsSchema }
+const reportEntry = { what: z.enum(['report issued', 'report entered late']), reportId: z.string(), report: reportFactsSchema, /** None for one entered late. */ survey: surveyFactsSchema.optional() }
+const reopeningEntry = { what: z.literal('survey opened again') }
 const orderEntry = { what: z.enum(['put in order', 'order entered late']), /** See `orderHash`. */ orderSha256: z.string() }
 
 const link = { previous: z.string(), place: z.number(), at: z.string() }
@@ -99,11 +105,14 @@ export const entrySchema = z.discriminatedUnion('what', [
   z.strictObject({ ...photographEntry, ...link }),
   z.strictObject({ ...orderEntry, ...link }),
   z.strictObject({ ...reportEntry, ...link }),
+  z.strictObject({ ...reopeningEntry, ...link }),
 ])
 export type Entry = z.infer<typeof entrySchema>
 
 /** An act before it has its place in the record. */
-export type Act = z.infer<z.ZodObject<typeof photographEntry>> | z.infer<z.ZodObject<typeof orderEntry>> | z.infer<z.ZodObject<typeof reportEntry>>
+export type Act =
+  | z.infer<z.ZodObject<typeof photographEntry>> | z.infer<z.ZodObject<typeof orderEntry>>
+  | z.infer<z.ZodObject<typeof reportEntry>> | z.infer<z.ZodObject<typeof reopeningEntry>>
 
 /** An entry as it is kept: its canonical text and the hash of that. */
 export interface WrittenEntry {

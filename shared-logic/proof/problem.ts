@@ -6,7 +6,7 @@ export const problemCodes = [
   // The record itself.
   'record-missing', 'record-of-another-survey', 'record-end-missing', 'record-cut-off', 'record-runs-on', 'entry-missing', 'entry-twice', 'entry-changed', 'entry-unreadable', 'entry-out-of-turn', 'entry-impossible',
   // The yard's rows against the record.
-  'photograph-unrecorded', 'photograph-gone', 'photograph-other', 'photograph-changed', 'order-changed', 'original-without-photograph',
+  'photograph-unrecorded', 'photograph-gone', 'photograph-other', 'photograph-changed', 'order-changed', 'original-without-photograph', 'survey-changed',
   // Files on the disk against the record.
   'file-missing', 'file-set-aside', 'file-resized', 'file-changed', 'file-unreadable', 'file-added',
   // The copies that are shown and printed.

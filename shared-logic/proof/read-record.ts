@@ -1,5 +1,5 @@
 import { canonicalJson, type Json } from './canonical-json'
-import { entrySchema, hashBeforeTheFirst, orderHash, type Entry, type Facts, type RecordEnd, type Sha256 } from './entry'
+import { entrySchema, hashBeforeTheFirst, orderHash, type Entry, type Facts, type RecordEnd, type Sha256, type SurveyFacts } from './entry'
 import type { RecordedPhotograph, RecordedReport } from './acts'
 import type { Problem, ProblemCode } from './problem'
 
@@ -8,6 +8,13 @@ export interface FoundEntry {
   readonly place: number
   readonly text: string | undefined
   readonly sha256: string
+}
+
+/** A survey as it stood when its last report was issued. */
+export interface IssuedSurvey {
+  readonly number: string
+  readonly revision: number
+  readonly survey: SurveyFacts
 }
 
 interface Late {
@@ -24,6 +31,8 @@ export interface ReadRecord {
   readonly photographs: ReadonlyMap<string, RecordedPhotograph>
   /** As they were issued, by id. */
   readonly reports: ReadonlyMap<string, RecordedReport>
+  /** Undefined before the first report, once the survey was opened again, and where the last was entered late. */
+  readonly issued: IssuedSurvey | undefined
   readonly orderSha256: string
   readonly end: RecordEnd | undefined
   readonly late: Late | undefined
@@ -53,6 +62,7 @@ export class RecordReader {
   #last: RecordEnd | undefined
   #late: Late | undefined
   #lateReports: Late | undefined
+  #issued: IssuedSurvey | undefined
 
   constructor(surveyId: string, sha256: Sha256) {
     this.#surveyId = surveyId
@@ -82,7 +92,7 @@ export class RecordReader {
     const hashes = this.#hashes
     return {
       problems: this.#problems, photographs: this.#photographs, reports: this.#reports, orderSha256: this.#orderSha256, end: last,
-      late: this.#late, lateReports: this.#lateReports, hashAt: (place) => hashes.get(place),
+      issued: this.#issued, late: this.#late, lateReports: this.#lateReports, hashAt: (place) => hashes.get(place),
     }
   }
 
@@ -110,6 +120,7 @@ export class RecordReader {
       if (entry.surveyId !== this.#surveyId) this.#say('record-of-another-survey')
     } else if ('orderSha256' in entry) this.#orderSha256 = entry.orderSha256
     else if ('reportId' in entry) this.#followReport(entry, place)
+    else if (entry.what === 'survey opened again') this.#issued = undefined
     else this.#followPhotograph(entry, place)
   }
 
@@ -122,9 +133,10 @@ export class RecordReader {
     if (what === 'entered late') this.#late = oneMore(this.#late, at)
   }
 
-  #followReport({ what, reportId, report, at }: Extract<Entry, { reportId: string }>, place: number): void {
+  #followReport({ what, reportId, report, survey, at }: Extract<Entry, { reportId: string }>, place: number): void {
     if (this.#reports.has(reportId)) this.#say('entry-impossible', { place })
     this.#reports.set(reportId, { reportId, facts: report })
+    this.#issued = survey && { number: report.number, revision: report.revision, survey }
     if (what === 'report entered late') this.#lateReports = oneMore(this.#lateReports, at)
   }
 }

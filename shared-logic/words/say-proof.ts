@@ -18,8 +18,8 @@ const shown = (words: Words, value: string | number | undefined): string => {
 /** The sentence of what is not as it was recorded. Hashes are cut short; a changed fact shows what it was and what it is. */
 export const sayProblem = (words: Words, { code, values }: Problem): string => {
   const said: Record<string, string> = Object.fromEntries(Object.entries(values).map(([name, value]) => [name, shown(words, value)]))
-  const { facts, reportFacts, copies, originals } = words.proof
-  for (const [gap, list] of [['fact', facts], ['reportFact', reportFacts], ['copy', copies], ['original', originals]] as const) {
+  const { facts, reportFacts, surveyFacts, copies, originals } = words.proof
+  for (const [gap, list] of [['fact', facts], ['reportFact', reportFacts], ['surveyFact', surveyFacts], ['copy', copies], ['original', originals]] as const) {
     const worded = wordsFor(list, values[gap])
     if (worded !== undefined) said[gap] = worded
   }

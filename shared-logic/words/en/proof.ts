@@ -1,4 +1,4 @@
-import type { Facts, ReportFacts } from '../../proof/entry'
+import type { Facts, ReportFacts, SurveyFacts } from '../../proof/entry'
 import type { ProblemCode } from '../../proof/problem'
 
 /** What verifying a survey's photographs says, on the command line, in the window and in the report. */
@@ -41,6 +41,7 @@ export const proofWords = {
     'photograph-changed': '“{name}” was changed: {fact} was recorded as {recorded} and now reads {now}.',
     'order-changed': 'The order of the photographs was changed: it is not the one recorded.',
     'original-without-photograph': 'An original was added to the yard’s list that belongs to no photograph: {sha256}.',
+    'survey-changed': 'After report {number}, revision {revision}, was issued, {surveyFact} changed without the survey being opened again.',
     'file-missing': '“{name}”: the original is missing.',
     'file-set-aside': '“{name}”: the original is missing from its place; it lies among those set aside in photographs/unrecorded.',
     'file-resized': '“{name}”: the original was changed. It has {now} bytes and was recorded with {recorded}.',
@@ -67,6 +68,9 @@ export const proofWords = {
   reportFacts: {
     number: 'its number', revision: 'its revision', issuedAt: 'when it was issued', date: 'its date', verdict: 'its verdict', documentSha256: 'the hash of what it says', pdfSha256: 'the hash of its PDF', pdfByteCount: 'the size of its PDF',
   } satisfies Record<keyof ReportFacts, string>,
+  surveyFacts: {
+    headSha256: 'what heads the survey (date, place, purpose, verdict or state)', rigSha256: 'the rig as it was that day', answersSha256: 'what was answered',
+  } satisfies Record<keyof SurveyFacts, string>,
   copies: { large: 'the large copy, which is shown and printed,', small: 'the small copy, which stands in lists,' },
   /** Of the original, beside a copy that is not as it was recorded. */
   originals: {

@@ -9,7 +9,7 @@ type Content = Record<string, Json> & { readonly what: string; readonly at: stri
 
 /** An entry as it was written before copies and reports were recorded; none for what was not recorded at all. */
 const asItWas = ({ previous: _previous, place: _place, ...content }: Content): Content[] => {
-  if (content.what === 'report issued' || content.what === 'copies made') return []
+  if (['report issued', 'survey opened again', 'copies made'].includes(content.what)) return []
   if (content.to === undefined) return [content as Content]
   const { largePreviewSha256: _large, smallPreviewSha256: _small, ...to } = content.to
   return [{ ...content, to } as Content]

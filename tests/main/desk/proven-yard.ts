@@ -54,6 +54,7 @@ export const makeProvenYard = async (): Promise<ProvenYard> => {
   await signAs(opened, 'Odile Varga')
   const first = await work(opened)
   const { id: second } = await startSurvey(opened)
+  await ask(opened, 'surveys.answer', { surveyId: second, ...checked, answer: { values: { [place.field.id]: place.field.options[0] ?? '' }, note: 'Öl dunkel' } })
   for (const red of [0, 77]) await ask(opened, 'photographs.add', { surveyId: second, fileName: `strap ${red}.jpg`, source: 'phone' }, await pictureFromTheCamera(red))
   await ask(opened, 'reports.issue', { surveyId: second })
   await opened.close()

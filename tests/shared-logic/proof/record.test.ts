@@ -1,7 +1,7 @@
 import { createHash } from 'node:crypto'
 import { describe, expect, it } from 'vitest'
 import { actBetween, addedAct, issuedAct, type RecordedPhotograph, type RecordedReport } from '../../../shared-logic/proof/acts'
-import { compareReports, compareRows } from '../../../shared-logic/proof/compare-rows'
+import { compareReports, compareRows, compareSurvey } from '../../../shared-logic/proof/compare-rows'
 import { factNames, hashBeforeTheFirst, orderHash, writeEntries, type Act, type Facts, type RecordEnd } from '../../../shared-logic/proof/entry'
 import { problemCodes } from '../../../shared-logic/proof/problem'
 import { RecordReader, type FoundEntry, type ReadRecord } from '../../../shared-logic/proof/read-record'
@@ -73,12 +73,28 @@ describe('a record', () => {
     expect(compareRows([forged], readAll([...entries, ...later.entries], later.end).photographs)).toEqual([])
   })
 
+  const survey = { headSha256: sha256('head'), rigSha256: sha256('rig'), answersSha256: sha256('answers') }
+  const report: RecordedReport = {
+    reportId: 'a report',
+    facts: { number: 'BW-2026-0001', revision: 1, issuedAt: at, date: '2026-06-15', verdict: 'fail', documentSha256: sha256('what it says'), pdfSha256: sha256('its pages'), pdfByteCount: 9 },
+  }
+
+  it('holds a survey to what it was when it was issued, until it is opened again, and of one issued before says nothing', () => {
+    const { entries, end } = write([issuedAct(report, survey)])
+    const { issued } = readAll(entries, end)
+    expect(compareSurvey(survey, issued)).toEqual([])
+    for (const name of ['headSha256', 'rigSha256', 'answersSha256'] as const) expect(compareSurvey({ ...survey, [name]: 'x' }, issued)).toEqual([{ code: 'survey-changed', values: { number: 'BW-2026-0001', revision: 1, surveyFact: name } }])
+    const other = { ...survey, answersSha256: 'x' }
+    const opened = write([{ what: 'survey opened again' }], end)
+    expect(compareSurvey(other, readAll([...entries, ...opened.entries], opened.end).issued)).toEqual([])
+    const again = write([issuedAct({ reportId: 'another', facts: { ...report.facts, revision: 2 } }, other)], opened.end)
+    expect(compareSurvey(survey, readAll([...entries, ...opened.entries, ...again.entries], again.end).issued)).toMatchObject([{ values: { revision: 2, surveyFact: 'answersSha256' } }])
+    const late = write([{ what: 'report entered late', reportId: 'a report', report: report.facts }])
+    expect(compareSurvey(other, readAll(late.entries, late.end).issued)).toEqual([])
+  })
+
   it('tells of every report issued: one added, taken out or changed since is named, and one issued twice cannot be', () => {
-    const report: RecordedReport = {
-      reportId: 'a report',
-      facts: { number: 'BW-2026-0001', revision: 1, issuedAt: at, date: '2026-06-15', verdict: 'fail', documentSha256: sha256('what it says'), pdfSha256: sha256('its pages'), pdfByteCount: 9 },
-    }
-    const { entries, end } = write([addedAct(hub), issuedAct(report)])
+    const { entries, end } = write([addedAct(hub), issuedAct(report, survey)])
     const record = readAll(entries, end)
     expect(record.problems).toEqual([])
     const compared = (rows: readonly RecordedReport[]) => compareReports(rows, record.reports).map(({ code, values }) => `${code} ${values['reportFact'] ?? ''}`.trim())
@@ -87,7 +103,7 @@ describe('a record', () => {
     expect(compared([report, { ...report, reportId: 'another' }])).toEqual(['report-unrecorded'])
     const others = { number: 'BW-2026-0002', revision: 2, issuedAt: 'then', date: '2026-06-16', verdict: 'pass', documentSha256: sha256('x'), pdfSha256: sha256('y'), pdfByteCount: 8 } satisfies RecordedReport['facts']
     for (const [name, value] of Object.entries(others)) expect(compared([{ ...report, facts: { ...report.facts, [name]: value } }])).toEqual([`report-row-changed ${name}`])
-    const twice = write([issuedAct(report)], end)
+    const twice = write([issuedAct(report, survey)], end)
     expect(readAll([...entries, ...twice.entries], twice.end).problems).toEqual([{ code: 'entry-impossible', values: { place: 4 } }])
   })
 
@@ -149,7 +165,7 @@ it('an order is the same however its photographs are listed, and another for any
 })
 
 describe('the sentences', () => {
-  const values = { reports: 1, reportFact: 'documentSha256', copy: 'large', original: 'whole', place: 3, kept: 2, count: 4, name: 'hub.jpg', fact: 'takenAt', recorded: 'a'.repeat(64), now: 'true', sha256: 'b'.repeat(64), reason: 'EACCES', file: 'x.jpg', number: 'BW-2026-0001', revision: 1 }
+  const values = { surveyFact: 'answersSha256', reports: 1, reportFact: 'documentSha256', copy: 'large', original: 'whole', place: 3, kept: 2, count: 4, name: 'hub.jpg', fact: 'takenAt', recorded: 'a'.repeat(64), now: 'true', sha256: 'b'.repeat(64), reason: 'EACCES', file: 'x.jpg', number: 'BW-2026-0001', revision: 1 }
   it('have no gap left, cut hashes short and name what was changed', () => {
     for (const code of problemCodes) expect(sayProblem(en, { code, values })).not.toMatch(/[{}]|[0-9a-f]{64}/)
     expect(sayProblem(en, { code: 'photograph-changed', values })).toBe('“hub.jpg” was changed: its time from the camera was recorded as aaaaaaaaaaaa… and now reads yes.')

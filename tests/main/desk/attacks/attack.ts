@@ -55,9 +55,10 @@ const changedValue = (value: Value, draw: () => number): Value => {
 /** Columns that hold numbers or nothing cannot be given text in a STRICT table. */
 const numeric = new Set(['latitude', 'longitude', 'print_order'])
 
-export const changeColumn = ({ database, draw }: Attacked, table: string, key: string): boolean => {
-  const row = pick(rowsOf(database, table), draw)
-  const column = pick(Object.keys(row), draw)
+/** Changes one value: of a row and column that are drawn, unless they are given. */
+export const changeColumn = ({ database, draw }: Attacked, table: string, key: string, given?: { readonly row: Row; readonly column: string }): boolean => {
+  const row = given?.row ?? pick(rowsOf(database, table), draw)
+  const column = given?.column ?? pick(Object.keys(row), draw)
   const before = row[column] ?? null
   const after = before === null && numeric.has(column) ? Math.floor(draw() * 9) : changedValue(before, draw)
   const cast = Buffer.isBuffer(after) ? 'CAST(? AS TEXT)' : '?'
