@@ -23,6 +23,7 @@ interface MeasuringBoardProps {
   readonly photographs: readonly Photograph[]
   readonly measurement: Measurement | undefined
   readonly onFiles: (files: readonly File[]) => void
+  readonly onCamera?: () => void
   /** How the taking in of added photographs goes. */
   readonly news: ReactNode
   readonly gradeOf: (result: MeasuredArea) => ReactNode
@@ -34,8 +35,8 @@ interface MeasuringBoardProps {
 const firstBoard = (sha256: string, measurement: Measurement | undefined): History<Board> => begun(measurement?.sha256 === sha256 ? boardOf(measurement) : emptyBoard)
 
 /** A corroded spot measured on one of the survey's photographs. */
-export const MeasuringBoard = ({ photographs, measurement, onFiles, news, gradeOf, onKeep, onClose, engine = browserEngine }: MeasuringBoardProps) => {
-  const said = useWords().screens.measuring
+export const MeasuringBoard = ({ photographs, measurement, onFiles, onCamera, news, gradeOf, onKeep, onClose, engine = browserEngine }: MeasuringBoardProps) => {
+  const { measuring: said, camera } = useWords().screens
   const units = useUnits()
   const picker = useRef<HTMLInputElement>(null)
   const [chosen, setChosen] = useState(measurement?.sha256)
@@ -61,6 +62,7 @@ export const MeasuringBoard = ({ photographs, measurement, onFiles, news, gradeO
         </button>
       ))}
       <Button onPress={() => picker.current?.click()}>{said.add}</Button>
+      {onCamera && <Button onPress={onCamera}>{camera.open}</Button>}
       <input ref={picker} type="file" accept={pictureFiles} multiple hidden onChange={(event) => { onFiles([...(event.currentTarget.files ?? [])]); event.currentTarget.value = '' }} />
       {news}
     </fieldset>

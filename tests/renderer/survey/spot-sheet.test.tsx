@@ -118,6 +118,17 @@ describe('noting a corroded spot', { timeout: 60_000 }, () => {
     expect(JSON.stringify(kept)).not.toContain('"areaM2"')
   })
 
+  it('the board it is measured on offers the camera at this check, and is there again behind it', async () => {
+    await open()
+    await userEvent.click(within(await sheet()).getByRole('button', { name: said.measure }))
+    const board = within(await screen.findByRole('dialog', { name: en.screens.measuring.title }))
+    await userEvent.click(board.getByRole('button', { name: en.screens.camera.open }))
+    const camera = within(await screen.findByRole('dialog', { name: /^Camera: .*, left rail$/ }))
+    await userEvent.click(camera.getByRole('button', { name: en.screens.camera.done }))
+    await waitFor(() => expect(screen.queryByRole('dialog', { name: /^Camera: / })).toBeNull())
+    expect(await screen.findByRole('dialog', { name: en.screens.measuring.title })).toBeDefined()
+  })
+
   it('the part suggested is the one the check asks about', async () => {
     await open('winch post')
     expect(within(await sheet()).getByRole('button', { name: new RegExp(`${en.corrosion.components['winch post']}`) })).toBeDefined()
