@@ -3,7 +3,7 @@ import type { SurveyFacts } from '../../shared-logic/proof/entry'
 import type { ReadableDb, WritableDb } from './database'
 import { enter, sha256Of } from './photograph-log'
 
-/** All of a survey's row but where the surveyor stood, what serves the search, and the count of changes. */
+/** All of a survey's row but where the surveyor stood, what serves the search, and the count of changes. The list and its order stay: entries were made by it. */
 const headColumns = [
   'rig_id', 'rig_name', 'purpose', 'survey_date', 'status', 'rule_book', 'catalogue_version', 'zone', 'place', 'verdict', 'tallies_json', 'asked', 'open', 'report_number', 'revision', 'started_at', 'discarded_at',
 ] as const

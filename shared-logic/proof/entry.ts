@@ -94,7 +94,7 @@ export type SurveyFacts = z.infer<typeof surveyFactsSchema>
 export const surveyFactNames = surveyFactsSchema.keyof().options
 
 /** 'entered late': issued before reports were recorded, and entered when they were, as the yard then had it. */
-const reportEntry = { what: z.enum(['report issued', 'report entered late']), reportId: z.string(), report: reportFactsSchema, /** None for one entered late. */ survey: surveyFactsSchema.optional() }
+const reportEntry = { what: z.enum(['report issued', 'report entered late']), reportId: z.string(), report: reportFactsSchema, /** None for one entered late of a survey that was opened again since. */ survey: surveyFactsSchema.optional() }
 const reopeningEntry = { what: z.literal('survey opened again') }
 const orderEntry = { what: z.enum(['put in order', 'order entered late']), /** See `orderHash`. */ orderSha256: z.string() }
 

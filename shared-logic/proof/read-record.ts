@@ -31,7 +31,7 @@ export interface ReadRecord {
   readonly photographs: ReadonlyMap<string, RecordedPhotograph>
   /** As they were issued, by id. */
   readonly reports: ReadonlyMap<string, RecordedReport>
-  /** Undefined before the first report, once the survey was opened again, and where the last was entered late. */
+  /** Undefined before the first report and once the survey was opened again. */
   readonly issued: IssuedSurvey | undefined
   readonly orderSha256: string
   readonly end: RecordEnd | undefined

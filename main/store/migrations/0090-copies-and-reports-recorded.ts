@@ -1,5 +1,6 @@
 import type Database from 'better-sqlite3'
 import { hash } from 'node:crypto'
+import { canonicalJson, type Json } from '../../../shared-logic/proof/canonical-json'
 import { writeEntry, type RecordEnd } from '../../../shared-logic/proof/entry'
 import type { Migration } from './migration'
 
@@ -23,6 +24,21 @@ const endToFollow = (database: Database.Database, surveyId: string): RecordEnd |
     SELECT place AS entryCount, sha256 AS lastSha256 FROM photograph_log WHERE survey_id = ?
     UNION ALL SELECT entry_count, last_sha256 FROM photograph_log_ends WHERE survey_id = ? ORDER BY 1 DESC LIMIT 1`).get(surveyId, surveyId)
 
+const headColumns = [
+  'rig_id', 'rig_name', 'purpose', 'survey_date', 'status', 'rule_book', 'catalogue_version', 'zone', 'place', 'verdict', 'tallies_json', 'asked', 'open', 'report_number', 'revision', 'started_at', 'discarded_at',
+]
+
+const hashOfJson = (value: Json): string => hashOf(canonicalJson(value))
+
+/** A survey as it stands, where it is issued by this revision and was not opened again. */
+const surveyAsIssued = (database: Database.Database, surveyId: string, revision: number): Record<string, Json> => {
+  const head = database.prepare<[string, number], Json[]>(`SELECT ${headColumns.join(', ')} FROM surveys WHERE id = ? AND status = 'issued' AND revision = ?`).raw().get(surveyId, revision)
+  if (head === undefined) return {}
+  const rig = database.prepare<[string], string>('SELECT rig_json FROM frozen_rigs WHERE survey_id = ?').pluck().get(surveyId)
+  const answers = database.prepare<[string], Json[]>('SELECT check_id, position, answer_json, answered_at FROM answers WHERE survey_id = ? ORDER BY check_id, position').raw().all(surveyId)
+  return { survey: { headSha256: hashOfJson(head), rigSha256: hashOfJson(rig ?? null), answersSha256: hashOfJson(answers) } }
+}
+
 /** Enters the reports that were issued before reports were recorded, each marked so, at the time of this step. */
 const enterReportsLate = (database: Database.Database, at: string): void => {
   const ids = database.prepare<[], string>('SELECT id FROM reports ORDER BY survey_id, revision').pluck().all()
@@ -39,7 +55,7 @@ const enterReportsLate = (database: Database.Database, at: string): void => {
     const end = endToFollow(database, surveyId)
     const opening = end === undefined ? [{ what: 'opened', record: 'bunkwright photographs', version: 1, surveyId }] : []
     let last = end
-    for (const content of [...opening, { what: 'report entered late', reportId, report }]) {
+    for (const content of [...opening, { what: 'report entered late', reportId, report, ...surveyAsIssued(database, surveyId, revision) }]) {
       const { place, text, sha256 } = writeEntry(last, content, at, hashOf)
       insert.run(surveyId, place, text, sha256)
       last = { entryCount: place, lastSha256: sha256 }

@@ -184,6 +184,13 @@ describe('a yard from before copies and reports were recorded', () => {
     await opened.close()
   })
 
+  it('holds an issued survey to what it was on the day of the step', async () => {
+    const { folder, surveyIds: [, surveyId = ''] } = await oldYard()
+    await (await open(folder)).close()
+    inDatabase(folder, (database) => database.prepare("UPDATE answers SET answer_json = json_set(answer_json, '$.note', 'as good as new') WHERE survey_id = ?").run(surveyId))
+    expect((await problemsIn(folder)).map((problem) => sayProblem(en, problem))).toEqual(['After report BW-2026-0002, revision 1, was issued, what was answered changed without the survey being opened again.'])
+  })
+
   it('believes no copy it finds: each is made from its original once, entered, and from then on proven', async () => {
     const { folder, surveyIds } = await oldYard()
     const hashes = originalsIn(folder)

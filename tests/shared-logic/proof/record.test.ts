@@ -79,7 +79,7 @@ describe('a record', () => {
     facts: { number: 'BW-2026-0001', revision: 1, issuedAt: at, date: '2026-06-15', verdict: 'fail', documentSha256: sha256('what it says'), pdfSha256: sha256('its pages'), pdfByteCount: 9 },
   }
 
-  it('holds a survey to what it was when it was issued, until it is opened again, and of one issued before says nothing', () => {
+  it('holds a survey to what it was when it was issued, until it is opened again, and of one opened again before it was recorded says nothing', () => {
     const { entries, end } = write([issuedAct(report, survey)])
     const { issued } = readAll(entries, end)
     expect(compareSurvey(survey, issued)).toEqual([])
@@ -91,6 +91,8 @@ describe('a record', () => {
     expect(compareSurvey(survey, readAll([...entries, ...opened.entries, ...again.entries], again.end).issued)).toMatchObject([{ values: { revision: 2, surveyFact: 'answersSha256' } }])
     const late = write([{ what: 'report entered late', reportId: 'a report', report: report.facts }])
     expect(compareSurvey(other, readAll(late.entries, late.end).issued)).toEqual([])
+    const lateAsIssued = write([{ what: 'report entered late', reportId: 'a report', report: report.facts, survey }])
+    expect(compareSurvey(other, readAll(lateAsIssued.entries, lateAsIssued.end).issued)).toHaveLength(1)
   })
 
   it('tells of every report issued: one added, taken out or changed since is named, and one issued twice cannot be', () => {
