@@ -12,6 +12,8 @@ import { LoadProblem } from '../parts/load-problem'
 import { ProofPanel } from '../proof/proof-panel'
 import { useUnits } from '../parts/use-settings'
 import { useWords } from '../parts/use-words'
+import { PhotographNews } from '../survey/photograph-news'
+import { usePhotographs } from '../survey/use-photographs'
 import { Findings } from './findings'
 import { IssueReport } from './issue-report'
 import { NotSeenList, OpenList } from './left-out'
@@ -44,12 +46,16 @@ export const ReviewPage = ({ surveyId }: ReviewPageProps) => {
   )
 }
 
+/** A report issued now would be without them. */
+const Arriving = ({ surveyId }: { readonly surveyId: string }) => <div className={style.arriving}><PhotographNews photographs={usePhotographs(surveyId)} /></div>
+
 const Review = ({ survey }: { readonly survey: Survey }) => {
   const assessed = useMemo(() => assess(catalogue, factsOf(survey)), [survey])
   const open = assessed.filter((each) => each.open)
   return (
     <div className={style.review}>
       <div className={style.main}>
+        {survey.status === 'under way' && <Arriving surveyId={survey.id} />}
         <Overall assessed={assessed} />
         <PhotographsWanted assessed={assessed} survey={survey} />
         <Findings assessed={assessed} survey={survey} />

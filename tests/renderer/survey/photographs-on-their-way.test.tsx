@@ -3,6 +3,7 @@ import userEvent from '@testing-library/user-event'
 import { useState } from 'react'
 import { afterEach, expect, it, vi } from 'vitest'
 import { ContactSheetPage } from '../../../renderer/contact-sheet/contact-sheet-page'
+import { ReviewPage } from '../../../renderer/review/review-page'
 import { SurveyWalk } from '../../../renderer/survey/survey-walk'
 import { layOut } from '../contact-sheet/a-sheet'
 import { drawWithDesk } from '../window-with-desk'
@@ -19,16 +20,17 @@ const oil = 'hubs.oil-level'
 const survey = surveyAt(oil, 'axle 1 left')
 
 const Screens = () => {
-  const [isSheet, setSheet] = useState(true)
+  const [shown, show] = useState(0)
+  const screens = [<ContactSheetPage key="sheet" surveyId={survey.id} />, <SurveyWalk key="walk" surveyId={survey.id} />, <ReviewPage key="review" surveyId={survey.id} />]
   return (
     <>
-      <button type="button" onClick={() => setSheet(!isSheet)}>Other screen</button>
-      {isSheet ? <ContactSheetPage surveyId={survey.id} /> : <SurveyWalk surveyId={survey.id} />}
+      <button type="button" onClick={() => show((shown + 1) % screens.length)}>Other screen</button>
+      {screens[shown]}
     </>
   )
 }
 
-/** Both screens of one survey over a desk that takes a photograph in when it is let. */
+/** The screens of one survey, one after the other, over a desk that takes a photograph in when it is let. */
 const drawScreens = () => {
   layOut()
   const waiting: (() => void)[] = []
@@ -55,7 +57,7 @@ const drawScreens = () => {
   return { ...drawn, add, letOneIn, changeScreen, waiting }
 }
 
-it('photographs on their way are told of on the walk, and on the sheet again', { timeout: 30_000 }, async () => {
+it('photographs on their way are told of on the walk, before the report is issued, and on the sheet again', { timeout: 30_000 }, async () => {
   const { add, letOneIn, changeScreen, waiting } = drawScreens()
   await add('a.jpg', 'b.jpg', 'c.jpg', 'd.jpg', 'e.jpg')
   expect(await screen.findByText('Taking in 0 of 5')).toBeDefined()
@@ -64,6 +66,9 @@ it('photographs on their way are told of on the walk, and on the sheet again', {
   expect(screen.getByText('Taking in 0 of 5')).toBeDefined()
   letOneIn()
   expect(await screen.findByText('Taking in 1 of 5')).toBeDefined()
+  await changeScreen()
+  await screen.findByRole('button', { name: 'Issue the report' })
+  expect(screen.getByText('Taking in 1 of 5')).toBeDefined()
   await changeScreen()
   expect(await screen.findByText('Taking in 1 of 5')).toBeDefined()
   for (let left = 4; left > 0; left -= 1) {
