@@ -103,6 +103,35 @@ it('a picture that stands at another check already is pointed out there', async 
   await news().getByRole('button', { name: said.understood }).click()
 })
 
+it('the window is not closed over a photograph on its way in: it is asked, and stays; once the photograph is in, it is told where the walk went on', async () => {
+  let letIn: () => void = () => undefined
+  const isHeld = new Promise<void>((resolve) => { letIn = resolve })
+  await page.route('**/api/photographs.add', async (route) => {
+    await isHeld
+    await route.continue()
+  })
+  const chooser = page.waitForEvent('filechooser')
+  await page.getByRole('button', { name: viewer.add, exact: true }).click()
+  await (await chooser).setFiles([await taken('chain-hook', 'slow.jpg')])
+  await page.getByText(/^Taking in 0 of 1/).waitFor()
+  const asked = page.waitForEvent('dialog')
+  await page.close({ runBeforeUnload: true })
+  const dialog = await asked
+  expect(dialog.type()).toBe('beforeunload')
+  await dialog.dismiss()
+  const walk = page.url()
+  await page.goto(`${walk}/photographs`)
+  await page.getByRole('grid', { name: en.screens.contactSheet.grid }).waitFor()
+  await page.getByText(/^Taking in 0 of 1/).waitFor()
+  letIn()
+  // With those told of just before, where their line still stood.
+  await page.getByText(/^(?:Photograph|\d photographs) added\.$/).waitFor()
+  await page.unroute('**/api/photographs.add')
+  await page.goto(walk)
+  await page.getByRole('article').waitFor()
+  expect((await kept()).map(({ fileName }) => fileName)).toContain('slow.jpg')
+})
+
 it('a HEIC is taken, shown upright in its colours, and kept to the byte', async () => {
   const bytes = readFileSync('tests/main/photos/fixtures/scene-p3.heic')
   await addByPicker(page, [{ name: 'IMG_0042.HEIC', mimeType: 'image/heic', buffer: bytes }])
