@@ -84,6 +84,11 @@ export class PhotographIntake {
     this.report(undefined)
   }
 
+  /** The same, where no refusal waits to be read. */
+  dismissWhole(): void {
+    if (this.#batch?.state === 'finished' && this.#refused.size === 0) this.dismiss()
+  }
+
   #take(more: readonly Handed[]): void {
     if (more.length === 0) return
     this.#isStopped = false

@@ -1,5 +1,6 @@
 import { useEffect, useRef } from 'react'
 import { say } from '../../shared-logic/words/say'
+import { callPhotograph } from '../../shared-logic/words/say-photograph'
 import { sentenceOf } from '../client/sentence-of'
 import { Button } from '../parts/button'
 import { Progress } from '../parts/progress'
@@ -12,10 +13,12 @@ import type { Photographs } from './use-photographs'
 
 interface PhotographNewsProps {
   readonly photographs: Photographs
+  /** How it is said that one was removed, where it is not by its name. */
+  readonly removedSays?: string | undefined
 }
 
 /** How a batch of photographs goes, what was refused and why, and the way back from a removal. */
-export const PhotographNews = ({ photographs }: PhotographNewsProps) => {
+export const PhotographNews = ({ photographs, removedSays }: PhotographNewsProps) => {
   const said = useWords().screens.survey.photographs
   const units = useUnits()
   const { removed } = photographs
@@ -24,7 +27,7 @@ export const PhotographNews = ({ photographs }: PhotographNewsProps) => {
       <BatchNews photographs={photographs} />
       {removed !== undefined && (
         <output className={style.news}>
-          <span>{say(said.removed, { name: removed.caption === '' ? removed.fileName : removed.caption }, units)}</span>
+          <span>{removedSays ?? say(said.removed, { name: callPhotograph(removed) }, units)}</span>
           <Button onPress={photographs.restore}>{said.undo}</Button>
           <Button kind="quiet" onPress={photographs.forgetRemoved} aria-label={said.putAway}>×</Button>
         </output>

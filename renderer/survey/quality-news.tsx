@@ -11,7 +11,8 @@ import style from './quality-news.module.css'
 import { SideBySide } from './side-by-side'
 import { TakeAgain } from './take-again'
 import { useFocusKept } from './use-focus-kept'
-import { useFreshConcerns, type Concern, type FreshConcerns } from './use-fresh-concerns'
+import { useFreshConcerns, type Concern } from './use-fresh-concerns'
+import { useOverflow } from './use-overflow'
 import type { Photographs } from './use-photographs'
 
 interface ArrivalNewsProps {
@@ -20,19 +21,29 @@ interface ArrivalNewsProps {
   readonly onCamera: (photograph: Photograph) => void
   /** Not where its check is no longer asked. */
   readonly canTakeAgain: (photograph: Photograph) => boolean
+  /** By id: of these nothing is said here. */
+  readonly leftOut?: ReadonlySet<string>
+  /** How it is said that one was removed; of its name where this says nothing. */
+  readonly removedSays?: string | undefined
 }
 
-/** The latest ones are shown, those that may be of no use before those that look like others; a screen full of warnings is read by nobody. */
-const mostShown = 2
+/** As many stand in the list at once, to be read and put away together; the others come after them. */
+const mostShown = 20
+const none: ReadonlySet<string> = new Set()
 
-/** All there is to be told of photographs on their way in and just arrived, in one place. */
+/** All there is to be told of photographs on their way in and just arrived, in one place. It never covers more than a third of the screen. */
 export const ArrivalNews = (props: ArrivalNewsProps) => {
-  const fresh = useFreshConcerns(props.survey)
-  const kept = useFocusKept()
+  const said = useWords().screens.photographs
+  const { survey, photographs, leftOut = none, removedSays } = props
+  const fresh = useFreshConcerns(survey, photographs)
+  const { ref, ...kept } = useFocusKept()
+  const isScrolled = useOverflow(ref)
   return (
-    <div className={style.arrivals} {...kept}>
-      <QualityNews fresh={fresh} {...props} />
-      <PhotographNews photographs={props.photographs} />
+    <div ref={ref} className={style.arrivals} {...kept} data-scrolled={isScrolled} {...(isScrolled && { tabIndex: 0, role: 'region', 'aria-label': said.news })}>
+      <div>
+        <PhotographNews photographs={photographs} removedSays={removedSays} />
+        <QualityNews concerns={fresh.filter(({ photograph }) => !leftOut.has(photograph.id))} {...props} />
+      </div>
     </div>
   )
 }
@@ -48,16 +59,17 @@ const sayBriefly = (words: Words, concerns: readonly Concern[]): string => {
 
 /**
  * What may be wrong with photographs just taken in, said while the surveyor still stands there. They are kept either way.
- * Where there is little room it is one line, which opens the rest.
+ * Where there is little room it is one line, which opens the rest; several are put away only where they were shown.
  */
-const QualityNews = ({ fresh: { concerns, understood }, ...props }: ArrivalNewsProps & { readonly fresh: FreshConcerns }) => {
+const QualityNews = ({ concerns, ...props }: ArrivalNewsProps & { readonly concerns: readonly Concern[] }) => {
   const words = useWords()
   const said = words.screens.photographs
   const [isOpen, setOpen] = useState(false)
-  const left = concerns.length - mostShown
+  const shown = concerns.slice(0, mostShown)
+  const left = concerns.length - shown.length
   const note = (): void => {
     setOpen(false)
-    understood()
+    props.photographs.note(shown.map(({ photograph }) => photograph))
   }
   return (
     <output className={style.news} aria-label={said.heading} data-quiet={concerns.length === 0} data-open={isOpen}>
@@ -65,12 +77,13 @@ const QualityNews = ({ fresh: { concerns, understood }, ...props }: ArrivalNewsP
         <>
           <div className={style.head}>
             <span className={style.brief}><Button kind="quiet" aria-expanded={isOpen} onPress={() => setOpen(!isOpen)}>{sayBriefly(words, concerns)}</Button></span>
-            <span className={style.kept}>{left > 0 && `${say(said.more, { count: left }, 'metric')} `}{said.onlySaid}</span>
-            <Button onPress={note}>{said.understood}</Button>
+            <span className={style.kept}>{[...(concerns.length > 1 ? [say(said.several, { count: concerns.length }, 'metric')] : []), said.onlySaid].join(' ')}</span>
+            <span className={style.noted} data-several={concerns.length > 1}><Button onPress={note}>{said.understood}</Button></span>
           </div>
           <ul className={style.list}>
-            {concerns.toSorted((a, b) => Number(a.isWarned) - Number(b.isWarned)).slice(-mostShown).toReversed().map((concern) => <ConcernLine key={concern.photograph.id} concern={concern} {...props} />)}
+            {shown.map((concern) => <ConcernLine key={concern.photograph.id} concern={concern} {...props} />)}
           </ul>
+          {left > 0 && <p className={style.left}>{say(said.more, { count: left }, 'metric')}</p>}
         </>
       )}
     </output>

@@ -18,16 +18,20 @@ export interface PhotographsNow {
   readonly removed: Photograph | undefined
   /** Why the last act on a photograph failed. */
   readonly problem: unknown
+  /** By id: of these it is said no more what may be wrong with them. Undefined until a screen says it first. */
+  readonly read: ReadonlySet<string> | undefined
 }
 
 /** Desks keep at most 255 characters of a file's name; its end tells more than its beginning. */
 const nameOf = (file: File): string => (file.name === '' ? 'pasted picture' : file.name).slice(-255)
 
+const idsOf = (photographs: readonly Photograph[]): Set<string> => new Set(photographs.map(({ id }) => id))
+
 const isOfPlaceOf = (a: Photograph) => (b: Photograph): boolean => a.checkId === b.checkId && a.position === b.position
 
 /** The photographs of one survey on their way in, and acts on single ones. It outlives the screens: what began on one is found again on the next. */
 export class SurveyPhotographs {
-  #now: PhotographsNow = { batch: undefined, replacing: [], removed: undefined, problem: undefined }
+  #now: PhotographsNow = { batch: undefined, replacing: [], removed: undefined, problem: undefined, read: undefined }
   readonly #listeners = new Set<() => void>()
   readonly #pace: IntakePace
   readonly #intake: PhotographIntake
@@ -75,6 +79,13 @@ export class SurveyPhotographs {
   readonly tryAgain = (): void => this.#intake.tryAgain()
   readonly dismiss = (): void => this.#intake.dismiss()
 
+  /** What stands when it is first looked at is no news. What comes after is, until it is read, on whichever screen. */
+  readonly lookAt = (standing: readonly Photograph[]): void => {
+    if (this.#now.read === undefined) this.#tell({ read: idsOf(standing) })
+  }
+
+  readonly note = (read: readonly Photograph[]): void => this.#tell({ read: new Set([...(this.#now.read ?? []), ...idsOf(read)]) })
+
   readonly describe = (photograph: Photograph, caption: string): void =>
     void this.#attempt(call('photographs.describe', { photographId: photograph.id, caption }).then((kept) => photographWasKept(this.client, this.surveyId, kept.photograph)))
 
@@ -99,13 +110,8 @@ export class SurveyPhotographs {
     void this.#attempt(turned)
   }
 
-  readonly takeBack = (photograph: Photograph): Promise<void> =>
-    this.#attempt(
-      call('photographs.remove', { photographId: photograph.id }).then(() => {
-        this.#tell({ removed: photograph })
-        return photographWasRemoved(this.client, this.surveyId, photograph.id)
-      }),
-    )
+  /** That it was added just before is news no more. */
+  readonly takeBack = (photograph: Photograph): Promise<void> => this.#remove(photograph).then(() => this.#intake.dismissWhole())
 
   readonly restore = (): void => {
     const { removed } = this.#now
@@ -122,6 +128,15 @@ export class SurveyPhotographs {
   readonly forgetRemoved = (): void => this.#tell({ removed: undefined })
 
   readonly takeAgain = (photograph: Photograph): void => this.#tell({ replacing: [...this.#now.replacing.filter(({ id }) => id !== photograph.id), photograph] })
+
+  #remove(photograph: Photograph): Promise<void> {
+    return this.#attempt(
+      call('photographs.remove', { photographId: photograph.id }).then(() => {
+        this.#tell({ removed: photograph })
+        return photographWasRemoved(this.client, this.surveyId, photograph.id)
+      }),
+    )
+  }
 
   #tell(change: Partial<PhotographsNow>): void {
     this.#now = { ...this.#now, ...change }
@@ -157,6 +172,6 @@ export class SurveyPhotographs {
     const old = this.#now.replacing.find(isOfPlaceOf(photograph))
     if (old === undefined) return
     this.#tell({ replacing: this.#now.replacing.filter((each) => each !== old) })
-    void this.takeBack(old)
+    void this.#remove(old)
   }
 }

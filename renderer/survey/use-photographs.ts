@@ -36,6 +36,10 @@ export interface Photographs {
   readonly forgetRemoved: () => void
   /** Why the last act on a photograph failed. */
   readonly problem: unknown
+  /** Of these, by id, it is said no more what may be wrong with them. Undefined until `lookAt` is told what stands. */
+  readonly read: ReadonlySet<string> | undefined
+  readonly lookAt: (standing: readonly Photograph[]) => void
+  readonly note: (read: readonly Photograph[]) => void
 }
 
 /** They outlive the screen, so that what is on its way is told of wherever the surveyor goes on. */
@@ -51,13 +55,13 @@ const photographsOf = (client: QueryClient, surveyId: string): SurveyPhotographs
 
 export const usePhotographs = (surveyId: string): Photographs => {
   const own = photographsOf(useQueryClient(), surveyId)
-  const { batch, replacing, removed, problem } = useSyncExternalStore(own.subscribe, own.now)
+  const { batch, replacing, removed, problem, read } = useSyncExternalStore(own.subscribe, own.now)
   useEffect(() => own.leave, [own])
   return useMemo(
     () => ({
-      batch, removed, problem, replacing: replacing.map(({ id }) => id), add: own.add, take: own.take, cancel: own.cancel, tryAgain: own.tryAgain, dismiss: own.dismiss, describe: own.describe,
+      batch, removed, problem, read, lookAt: own.lookAt, note: own.note, replacing: replacing.map(({ id }) => id), add: own.add, take: own.take, cancel: own.cancel, tryAgain: own.tryAgain, dismiss: own.dismiss, describe: own.describe,
       turn: own.turn, mark: own.mark, remove: (photograph) => void own.takeBack(photograph), takeBack: own.takeBack, takeAgain: own.takeAgain, restore: own.restore, forgetRemoved: own.forgetRemoved,
     }),
-    [own, batch, replacing, removed, problem],
+    [own, batch, replacing, removed, problem, read],
   )
 }

@@ -24,7 +24,7 @@ const isDatePart = (target: Element): boolean => target.matches('[role=spinbutto
 /** Where Enter already means something, other than an answer that is given. */
 const takesEnter = (target: Element): boolean => target.closest('button, a, summary, [role=button], [role=switch]') !== null && target.closest('[role=radio][aria-checked=true]') === null
 /** Where arrows already mean something. */
-const takesArrows = (target: Element): boolean => target.closest('[role=radiogroup], [role=slider], input, [role=listbox], [role=toolbar]') !== null
+const takesArrows = (target: Element): boolean => target.closest('[role=radiogroup], [role=slider], input, [role=listbox], [role=toolbar], [data-scrolled=true]') !== null
 
 /** A key that means one thing everywhere on the walk; those that depend on where the focus stands are below. */
 const letters: Readonly<Record<string, keyof Omit<WalkKeys, 'answer'>>> = {

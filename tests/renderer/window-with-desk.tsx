@@ -32,10 +32,11 @@ export const drawWithDesk = (screen: ReactNode, answers: Answers, settings: Part
     return Promise.resolve(answer(input as never)).then((value) => (isReply(value) ? value : { ok: true, value }))
   }
   Object.defineProperty(window, 'bunkwright', { value: { call }, configurable: true })
+  const client = makeQueryClient()
   const drawn = render(
-    <QueryClientProvider client={makeQueryClient()}>
+    <QueryClientProvider client={client}>
       <Router hook={hashLocation}>{screen}</Router>
     </QueryClientProvider>,
   )
-  return { ...drawn, asked }
+  return { ...drawn, asked, client }
 }

@@ -145,10 +145,13 @@ it('pictures by Space, by the button and in a series go into the open check and 
   expect(first?.checkId).toBeDefined()
   for (const photograph of [photographs[0], photographs[1], photographs.at(-1)]) if (photograph) await expectShowsFilm(page, photograph)
 
-  // Retaken, and had back.
+  // Taken away to be taken again, and had back. That pictures were added is said no more.
   const before = await keptCount()
   await page.keyboard.press('r')
   await expect.poll(keptCount).toBe(before - 1)
+  await page.getByRole('dialog').getByText(said.retaken).waitFor()
+  await expect.poll(() => page.getByRole('dialog').getByText(/added\.$/).count()).toBe(0)
+  await page.screenshot({ path: `${screensFolder}camera-retaken.png` })
   await page.getByRole('dialog').getByRole('button', { name: news.undo, exact: true }).click()
   await expect.poll(keptCount).toBe(before)
   expect(await shutter(page).isEnabled()).toBe(true)

@@ -54,7 +54,7 @@ it('a photograph taken well gives no word', async () => {
 
 it('a blurred one is told at once, in reach on every screen, and taken again: the old one goes when the new one is in', async () => {
   await addByPicker(page, [await taken('bow-eye', 'shaken.jpg', (picture) => picture.blur(12))])
-  await news().getByText(/^Blurred: even its sharpest edges are [\d.]+ px wide/).waitFor()
+  await news().getByText(/^Blurred: hold still, come closer, or tap to focus\. Its sharpest edges run over [\d.]+ px/).waitFor()
   expect(await lookAt(page, 'photograph-warning')).toEqual([])
   await page.setViewportSize({ width: 390, height: 844 })
   expect(await smallTargets(page)).toEqual([])
@@ -63,8 +63,8 @@ it('a blurred one is told at once, in reach on every screen, and taken again: th
   expect((await news().boundingBox())?.height).toBeLessThan(56)
   await page.screenshot({ path: `${screensFolder}photograph-warning-brief.png` })
   await news().getByRole('button', { name: 'Look again: blurred' }).click()
-  await news().getByText(/^Blurred: even its sharpest edges/).waitFor()
-  expect((await news().boundingBox())?.height).toBeLessThan(844 / 2)
+  await news().getByText(/^Blurred: hold still/).waitFor()
+  expect((await news().boundingBox())?.height).toBeLessThan(844 / 3)
   expect(await smallTargets(page)).toEqual([])
   await page.setViewportSize({ width: 1280, height: 800 })
   const chooser = page.waitForEvent('filechooser')
@@ -147,4 +147,44 @@ it('a HEIC is taken, shown upright in its colours, and kept to the byte', async 
   const shown = page.getByRole('article').locator('img').last()
   await expect.poll(() => shown.evaluate((image: HTMLImageElement) => [image.naturalWidth, image.naturalHeight])).toEqual([320, 213])
   expect(window.complaints).toEqual([])
+})
+
+it('a batch with warnings and refusals covers no more than a third of the screen; all of it is read by scrolling, the check is answered beside it', async () => {
+  await page.keyboard.press('j')
+  const small = (name: string, file: string): Promise<PictureFile> => taken(name, file, (picture) => picture.resize({ width: 640 }))
+  const chooser = page.waitForEvent('filechooser')
+  await page.getByRole('button', { name: viewer.add, exact: true }).click()
+  await (await chooser).setFiles([
+    await taken('bow-eye', 'one shaken.jpg', (picture) => picture.blur(12)), await taken('strap-cut', 'one dark.jpg', (picture) => picture.linear(0.08, 0)),
+    await small('tyre-tread', 'small 1.jpg'), await small('chain-hook', 'small 2.jpg'), await small('coupler-latch', 'small 3.jpg'), await small('bow-eye', 'small 4.jpg'),
+    ...['text.jpg', 'note.jpg', 'list.jpg'].map((name) => ({ name, mimeType: 'image/jpeg', buffer: Buffer.from(`no picture, ${name}`) })),
+  ])
+  await page.getByText(/^“list\.jpg” is not a photograph/).waitFor()
+  const all = page.getByRole('region', { name: said.news })
+  await all.waitFor()
+  expect(await lookAt(page, 'photograph-batch-news')).toEqual([])
+  for (const [width, height] of [[1280, 800], [390, 844]] as const) {
+    await page.setViewportSize({ width, height })
+    if (width === 390) {
+      expect(await news().getByRole('button', { name: said.understood }).isVisible()).toBe(false)
+      await news().getByRole('button', { name: /^Look again at \d photographs/ }).click()
+      await page.screenshot({ path: `${screensFolder}photograph-batch-news-opened.png` })
+    }
+    const box = await all.boundingBox()
+    expect(box?.height).toBeLessThanOrEqual(Math.ceil(height / 3))
+    expect(await smallTargets(page)).toEqual([])
+    await all.focus()
+    await page.keyboard.press('End')
+    await expect.poll(() => all.evaluate((each) => each.scrollHeight - each.clientHeight - each.scrollTop)).toBeLessThan(2)
+    await page.keyboard.press('Home')
+    await page.keyboard.press('ArrowDown')
+    await expect.poll(() => all.evaluate((each) => each.scrollTop)).toBeGreaterThan(0)
+  }
+  // The gravest first, before those that are merely small.
+  expect((await news().getByRole('listitem').allInnerTexts()).map((text) => /^[^\n]+\n+[^:]+/.exec(text)?.[0].replaceAll(/\n+/g, ': '))).toEqual(expect.arrayContaining(['one shaken.jpg: Blurred', 'one dark.jpg: Too dark', 'small 4.jpg: Small for this']))
+  expect(await news().getByRole('listitem').first().innerText()).toMatch(/^one shaken\.jpg/)
+  await page.getByRole('button', { name: viewer.dismiss, exact: true }).click()
+  await news().getByRole('button', { name: said.understood }).click()
+  await page.getByRole('article').getByRole('radio').first().click()
+  await page.setViewportSize({ width: 1280, height: 800 })
 })

@@ -57,7 +57,7 @@ describe('what may be wrong with a photograph', { timeout: 30_000 }, () => {
     await screen.findByRole('heading', { level: 3 })
     expect(news().textContent).toBe('')
     await add('hub.jpg')
-    expect(await within(news()).findByText(/^Blurred: even its sharpest edges are 9.1 px wide, and for this 4.5 px is the most\./)).toBeDefined()
+    expect(await within(news()).findByText('Blurred: hold still, come closer, or tap to focus. Its sharpest edges run over 9.1 px; for this 4.5 px is the most.')).toBeDefined()
     expect(within(news()).getByText('hub.jpg')).toBeDefined()
     expect(within(news()).getByText('Kept either way.')).toBeDefined()
     expect(screen.getByRole('button', { name: 'Photograph 1 (blurred), view large' })).toBeDefined()
@@ -90,19 +90,36 @@ describe('what may be wrong with a photograph', { timeout: 30_000 }, () => {
     expect(document.activeElement?.contains(news())).toBe(true)
   })
 
-  it('of many the last two are shown, and how many more there are', async () => {
-    const names = ['a.jpg', 'b.jpg', 'c.jpg', 'd.jpg']
+  it('of a dozen every one is told, the gravest first, of equals the latest', async () => {
+    const dark: Partial<Photograph> = { ...good, quality: { edgeWidthPx: 2, burntShare: 0, blackShare: 0, medianLuminance: 0.002 } }
+    const burnt: Partial<Photograph> = { ...good, quality: { edgeWidthPx: 2, burntShare: 0.6, blackShare: 0, medianLuminance: 0.2 } }
+    const small: Partial<Photograph> = { ...good, widthPx: 480, heightPx: 320 }
+    const about = { 'blurred.jpg': blurred, 'dark.jpg': dark, 'burnt.jpg': burnt, ...Object.fromEntries(Array.from({ length: 9 }, (_, index) => [`small ${index + 1}.jpg`, small])) }
+    const { add } = walkWith(about)
+    await add(...Object.keys(about))
+    await within(news()).findByText(/^12 photographs to look at again\./)
+    const told = within(news()).getAllByRole('listitem').map((item) => /^(.*?\.jpg)(.*?):/.exec(item.textContent)?.slice(1))
+    expect(told.slice(0, 5)).toEqual([['blurred.jpg', 'Blurred'], ['dark.jpg', 'Too dark'], ['burnt.jpg', 'Burnt out'], ['small 9.jpg', 'Small for this'], ['small 8.jpg', 'Small for this']])
+    expect(told).toHaveLength(12)
+  })
+
+  it('of more than are shown at once only those shown are put away, and the others come then', async () => {
+    const names = Array.from({ length: 23 }, (_, index) => `${index + 1}.jpg`)
     const { add } = walkWith(Object.fromEntries(names.map((name) => [name, blurred])))
     await add(...names)
-    expect(await within(news()).findByText(/^And 2 more, told where each is opened\./)).toBeDefined()
-    expect(within(news()).getAllByRole('listitem')).toHaveLength(2)
+    await within(news()).findByText('3 more come once these are noted.')
+    expect(within(news()).getAllByRole('listitem')).toHaveLength(20)
+    await userEvent.click(within(news()).getByRole('button', { name: 'Noted' }))
+    expect(within(news()).getAllByRole('listitem').map((item) => /^\d+/.exec(item.textContent)?.[0])).toEqual(['3', '2', '1'])
+    await userEvent.click(within(news()).getByRole('button', { name: 'Noted' }))
+    expect(news().textContent).toBe('')
   })
 
   it('one that may be of no use is shown before those that only look like others, however many come after it', async () => {
     const look = { ...good, lookHash: '00000000000000ff' }
     const { add } = walkWith({ 'blurred.jpg': blurred, 'a.jpg': look, 'b.jpg': look, 'c.jpg': look })
     await add('blurred.jpg', 'a.jpg', 'b.jpg', 'c.jpg')
-    await within(news()).findByText(/^And 1 more/)
+    await within(news()).findByText(/^3 photographs/)
     const [first, second] = within(news()).getAllByRole('listitem')
     expect(first?.textContent).toMatch(/^blurred\.jpgBlurred:/)
     expect(second?.textContent).toMatch(/^c\.jpgIt looks like “a\.jpg” here\.It looks like “b\.jpg” here\./)

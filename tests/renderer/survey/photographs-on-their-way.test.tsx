@@ -1,10 +1,11 @@
-import { cleanup, screen, waitFor } from '@testing-library/react'
+import { cleanup, screen, waitFor, within } from '@testing-library/react'
 import userEvent from '@testing-library/user-event'
 import { useState } from 'react'
 import { afterEach, expect, it, vi } from 'vitest'
 import { ContactSheetPage } from '../../../renderer/contact-sheet/contact-sheet-page'
 import { ReviewPage } from '../../../renderer/review/review-page'
 import { SurveyWalk } from '../../../renderer/survey/survey-walk'
+import type { Photograph } from '../../../shared-logic/survey/records'
 import { layOut } from '../contact-sheet/a-sheet'
 import { drawWithDesk } from '../window-with-desk'
 import { photographOf, surveyAt } from './desk-of-one-survey'
@@ -91,4 +92,31 @@ it('while photographs are on their way the window asks before it is closed, on w
   expect(isAskedBeforeClosing()).toBe(true)
   letOneIn()
   await waitFor(() => expect(isAskedBeforeClosing()).toBe(false))
+})
+
+it('what may be wrong with a photograph is told when the walk is come back to, until it is noted, and then not again', { timeout: 30_000 }, async () => {
+  layOut()
+  let photographs: Photograph[] = []
+  const { client } = drawWithDesk(<Screens />, { 'surveys.get': () => ({ ...survey, photographs }), 'surveys.standAt': () => ({}) })
+  const changeScreen = () => userEvent.click(screen.getByRole('button', { name: 'Other screen' }))
+  const about = { name: 'Look again at these photographs' }
+  const news = () => screen.getByRole('status', about)
+  const toWalk = async (): Promise<void> => {
+    for (let step = 0; step < 2 && screen.queryByRole('status', about) === null; step += 1) await changeScreen()
+    await screen.findByRole('heading', { level: 3 })
+  }
+  await screen.findByText('No photographs yet')
+  await toWalk()
+  await waitFor(() => expect(news().textContent).toBe(''))
+  photographs = [{ ...photographOf(1, 'hub.jpg', oil, 'axle 1 left'), widthPx: 320, heightPx: 240 }]
+  await client.invalidateQueries()
+  await within(news()).findByText(/^Small for this/)
+  await changeScreen()
+  await screen.findByRole('button', { name: 'Issue the report' })
+  await toWalk()
+  expect(await within(news()).findByText(/^Small for this/)).toBeDefined()
+  await userEvent.click(within(news()).getByRole('button', { name: 'Noted' }))
+  await changeScreen()
+  await toWalk()
+  expect(news().textContent).toBe('')
 })

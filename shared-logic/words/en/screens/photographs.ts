@@ -1,7 +1,7 @@
 /** What may be wrong with a photograph, said while the surveyor still stands there. */
 export const photographWords = {
   warnings: {
-    blurred: 'Blurred: even its sharpest edges are {width} px wide, and for this {limit} px is the most. Hold still and let it focus.',
+    blurred: 'Blurred: hold still, come closer, or tap to focus. Its sharpest edges run over {width} px; for this {limit} px is the most.',
     tooDark: 'Too dark: half of it has {light} % of full light or less. Bring a lamp.',
     burntOut: 'Burnt out: {share} % of it is plain white. Turn away from the light, or shade it.',
     tooSmall: 'Small for this: {width} × {height} px, and {limit} px along its long edge are wanted. Go closer, or set the camera to its full size.',
@@ -20,13 +20,15 @@ export const photographWords = {
   thisOne: 'This one',
   noCheck: 'Without a check',
   sideBySideClose: 'Close',
+  news: 'News of the photographs',
   heading: 'Look again at these photographs',
   /** In one line, where there is little room. */
   look: 'Look again at {count} photographs',
   lookOne: 'Look again: {warnings}',
   lookAlike: 'looks like another',
   onlySaid: 'Kept either way.',
-  more: 'And {count} more, told where each is opened.',
+  several: '{count} photographs to look at again.',
+  more: '{count} more come once these are noted.',
   takeAgain: 'Take it again',
   takeAgainOf: 'Take it again: {name}',
   waiting: 'Goes when the new one is in',
