@@ -48,10 +48,12 @@ export const CheckPhotographs = ({ survey, assessed, photographs, picker, onFile
           ref={picker} type="file" accept={pictureFiles} multiple hidden
           onChange={(event) => { onFiles([...(event.currentTarget.files ?? [])]); event.currentTarget.value = '' }}
         />
-        <span className={style.soft}>{isFinding && assessed.check.photograph === true && here.length === 0 ? words.screens.survey.check.wantsPhotograph : said.drop}</span>
+        {isFinding && assessed.check.photograph === true && here.length === 0
+          ? <span className={style.soft}>{words.screens.survey.check.wantsPhotograph}</span>
+          : <span className={style.byPointer}>{said.drop}</span>}
         {survey.photographs.length > 0 && <LinkButton to={`/surveys/${survey.id}/photographs`} kind="quiet">{words.screens.contactSheet.link}</LinkButton>}
       </div>
-      {viewed !== undefined && here.length > 0 && <PhotographViewer list={here} viewedId={viewed} onView={setViewed} onClose={() => setViewed(undefined)} photographs={photographs} survey={survey} onCamera={onCamera} />}
+      {viewed !== undefined && here.length > 0 && <PhotographViewer list={here} viewedId={viewed} onView={setViewed} onClose={() => setViewed(undefined)} photographs={photographs} survey={survey} zone={survey.zone} onCamera={onCamera} />}
     </section>
   )
 }
