@@ -34,19 +34,21 @@ const needType = (request: IncomingMessage, type: Parameters<typeof hasType>[1])
   if (!hasType(request, type)) turnAway(415, 'door.not-json')
 }
 
+const standing = ({ closesAtMs, pairing: { connectionId } }: Room): { readonly closesAt: string; readonly connectionId: string } => ({ closesAt: new Date(closesAtMs).toISOString(), connectionId })
+
 const pair: Answer = async (room, request, response) => {
   needType(request, 'application/json')
   const { secret, phoneName } = parsed(pairRequestSchema, await withBody(room, request, pairLimitBytes, async (bytes) => jsonInBody(bytes)))
-  const closesAt = new Date(room.closesAtMs).toISOString()
+  const reply = standing(room)
   // The paired phone that opens its address again is still the paired phone.
-  if (room.pairing.knows(request, room.now())) return sendJson(request, response, 200, { closesAt })
+  if (room.pairing.knows(request, room.now())) return sendJson(request, response, 200, reply)
   const pairing = room.pairing.pair(secret, phoneName, request.socket.remoteAddress ?? '', room.now())
-  return pairing.ok ? sendJson(request, response, 200, { closesAt }, { 'Set-Cookie': pairing.cookie }) : turnAway(403, pairing.why)
+  return pairing.ok ? sendJson(request, response, 200, reply, { 'Set-Cookie': pairing.cookie }) : turnAway(403, pairing.why)
 }
 
 const checks: Answer = async (room, request, response) => {
   const survey = await room.desk['surveys.get']({ surveyId: room.surveyId })
-  sendJson(request, response, 200, { closesAt: new Date(room.closesAtMs).toISOString(), stations: checkTitles(survey, en) })
+  sendJson(request, response, 200, { ...standing(room), stations: checkTitles(survey, en) })
 }
 
 const arrived: Answer = async (room, request, response) => sendJson(request, response, 200, { pictureIds: room.arrivals.pictureIds })
@@ -55,6 +57,7 @@ const arrived: Answer = async (room, request, response) => sendJson(request, res
 const photographs: Answer = async (room, request, response) => {
   needType(request, 'application/octet-stream')
   const about = parsed(phonePhotographSchema, jsonInHeader(request))
+  if (about.connectionId !== undefined && about.connectionId !== room.pairing.connectionId) turnAway(409, 'phone.other-connection')
   if (room.arrivals.isFull && room.arrivals.known(about.pictureId) === undefined) turnAway(429, 'phone.too-many')
   const { alreadyThere, warnings } = await withBody(room, request, fileLimitBytes, (bytes) => takePicture(room, about, bytes))
   sendJson(request, response, 200, { pictureId: about.pictureId, alreadyThere, warnings })

@@ -10,7 +10,7 @@ import { boundLines, closing, inTurnOnALine, listening, type Closing } from './l
 import { inAddress, type NetworkAddress } from './network'
 import type { PageFiles } from './page-files'
 import { PairingDesk } from './pairing'
-import type { Room } from './room'
+import type { Room, Taken } from './room'
 
 /** A door that stands open for one survey. */
 export interface OneDoor {
@@ -31,6 +31,17 @@ export interface Surroundings extends Pick<Room, 'desk' | 'now' | 'onFault'> {
 
 const iso = (ms: number): string => new Date(ms).toISOString()
 
+/** A picture sent twice is one photograph. One that the surveyor took away and the phone sent anew stands where it came last. */
+const cameNew = (outcomes: readonly Taken[]): PhoneState['arrived'] => {
+  const lastAt = new Map<string, number>()
+  for (const { photographId, alreadyThere, atMs } of outcomes) {
+    if (alreadyThere) continue
+    lastAt.delete(photographId)
+    lastAt.set(photographId, atMs)
+  }
+  return Array.from(lastAt, ([photographId, atMs]) => ({ photographId, at: iso(atMs) }))
+}
+
 const stateOf = (room: Room, isSecure: boolean, fingerprint: string | undefined, others: NetworkAddress[]): PhoneState => {
   const { secret, phone } = room.pairing
   return {
@@ -38,7 +49,7 @@ const stateOf = (room: Room, isSecure: boolean, fingerprint: string | undefined,
     ...(secret !== undefined && { pairingAddress: `${room.origin}/#${secret}` }),
     ...(fingerprint !== undefined && { certificateFingerprint: fingerprint }),
     ...(phone && { phone: { name: phone.name, pairedAt: iso(phone.pairedAtMs), lastHeardAt: iso(phone.lastHeardAtMs) } }),
-    arrived: room.arrivals.outcomes.map(({ photographId, atMs }) => ({ photographId, at: iso(atMs) })),
+    arrived: cameNew(room.arrivals.outcomes),
   }
 }
 

@@ -1,3 +1,4 @@
+import { randomUUID } from 'node:crypto'
 import type { IncomingMessage } from 'node:http'
 import { printable } from '../../shared-logic/words/printable'
 import { cookieOf, newSecret, same } from '../serving/secrets'
@@ -30,6 +31,8 @@ export class PairingDesk {
   readonly #wrongFrom = new Map<string, number>()
   #wrong = 0
   #phone: PairedPhone | undefined
+  /** A name for the door and the phone it lets in; it opens nothing. */
+  readonly connectionId = randomUUID()
 
   constructor(port: number, isSecure: boolean, lastsSeconds: number) {
     this.#cookieName = `bunkwright-phone-${port}`

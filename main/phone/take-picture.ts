@@ -14,7 +14,7 @@ const statusOf = (code: string): number => {
 }
 
 /** Hands one picture to the desk, as any door does: parsed by the contract, whole on the disk before it is answered. Throws `PhoneRefusal`. */
-const handOver = async ({ desk, surveyId, now, onFault }: Room, { pictureId: _pictureId, ...about }: PhonePhotograph, bytes: Uint8Array): Promise<Taken> => {
+const handOver = async ({ desk, surveyId, now, onFault }: Room, { pictureId: _pictureId, connectionId: _connectionId, ...about }: PhonePhotograph, bytes: Uint8Array): Promise<Taken> => {
   const reply = await answerCall(desk, 'photographs.add', { surveyId, ...about, source: 'phone' }, bytes, onFault)
   if (!reply.ok) throw new PhoneRefusal(statusOf(reply.refusal.code), reply.refusal)
   // The contract's own output, from the desk in this process.

@@ -23,7 +23,9 @@ export const PairedView = ({ survey, state, phone, onAnother }: PairedViewProps)
   const said = words.screens.phone.panel
   const now = useNow()
   const byId = new Map(survey.photographs.map((photograph) => [photograph.id, photograph]))
-  const newest = state.arrived.toReversed().flatMap(({ photographId }) => byId.get(photographId) ?? []).slice(0, shownCount)
+  // What was taken away here since is not looked for.
+  const arrived = state.arrived.flatMap(({ photographId }) => byId.get(photographId) ?? [])
+  const newest = arrived.toReversed().slice(0, shownCount)
   return (
     <div className={style.form}>
       <p className={style.phone}><strong>{fill(said.connected, { phone: nameOfPhone(said, phone) })}</strong><span>{sayHeard(said, phone, now)}</span></p>
@@ -33,7 +35,7 @@ export const PairedView = ({ survey, state, phone, onAnother }: PairedViewProps)
           ? <p>{said.arrivedCount.none}</p>
           : (
               <>
-                {newest.length < state.arrived.length && <p className={style.soft}>{fill(said.lastOf, { shown: newest.length, count: state.arrived.length })}</p>}
+                {newest.length < arrived.length && <p className={style.soft}>{fill(said.lastOf, { shown: newest.length, count: arrived.length })}</p>}
                 <ul className={style.strip}>
                   {newest.map((photograph) => (
                     <li key={photograph.id}>

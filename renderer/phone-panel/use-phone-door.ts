@@ -43,12 +43,14 @@ export const usePhoneDoor = (surveyId: string): PhoneDoor => {
   const isOpen = state !== undefined
   useEffect(() => {
     if (!isOpen) return undefined
-    let taken = 0
+    let taken: string | undefined
     const ask = async (): Promise<void> => {
-      const arrived = (await refetch()).data?.door?.arrived.length ?? 0
-      if (arrived === taken) return
+      // Not by their count: one that was taken away here may have come again.
+      const last = (await refetch()).data?.door?.arrived.at(-1)
+      const newest = last && `${last.photographId} ${last.at}`
+      if (newest === taken) return
       await takeArrived(client, surveyId)
-      taken = arrived
+      taken = newest
     }
     // A desk that does not answer this time is asked again the next.
     const timer = setInterval(() => void ask().catch(() => undefined), askEveryMs)

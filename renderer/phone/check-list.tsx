@@ -3,6 +3,7 @@ import style from './check-list.module.css'
 import type { ChecksReply } from './door'
 import type { HandoverView } from './handover-view'
 import type { CheckChosen } from './picture'
+import { isCounted } from './tally'
 import { useArrivalFocus } from './use-arrival-focus'
 import { keyOfCheck } from './use-chosen'
 import { countOf, fill, usePhoneWords } from './use-phone-words'
@@ -35,7 +36,7 @@ export const CheckList = ({ isArrival, view: { stations, pictures, link }, chose
   const isShown = (station: Station, check: Check): boolean =>
     (show === 'all' || check.isOpen || keyOfCheck(check) === chosenKey) && (wanted.trim() === '' || isFound(wanted.trim(), station, check))
   const listed = (stations ?? []).map((station) => ({ ...station, checks: station.checks.filter((check) => isShown(station, check)) })).filter(({ checks }) => checks.length > 0)
-  const countAt = (check: Check): number => pictures.filter(({ place }) => place !== undefined && keyOfCheck(place) === keyOfCheck(check)).length
+  const countAt = (check: Check): number => pictures.filter((picture) => isCounted(picture) && picture.place !== undefined && keyOfCheck(picture.place) === keyOfCheck(check)).length
   return (
     <form className={style.list} onSubmit={(event) => event.preventDefault()}>
       <h2 ref={heading} tabIndex={-1} className={style.heading}>{said.title}</h2>

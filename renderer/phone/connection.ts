@@ -1,11 +1,14 @@
 import type { Shelf } from './shelf'
 
-/** Which connection the pictures taken now are for, remembered on the phone; an empty id before there was any. */
+/**
+ * Which connection the pictures taken now are for, and which tab of this phone hands them over: both remembered on the
+ * phone. The id is the desktop's name for it, empty before there was any.
+ */
 export class Connection {
   #id = ''
-  #isKept = false
+  #isHeld = false
 
-  constructor(private readonly shelf: Pick<Shelf, 'pairing' | 'setPairing'>) {}
+  constructor(private readonly shelf: Pick<Shelf, 'pairing' | 'setPairing' | 'tab' | 'setTab'>, private readonly tab: string) {}
 
   get id(): string {
     return this.#id
@@ -13,18 +16,18 @@ export class Connection {
 
   async load(): Promise<void> {
     this.#id = (await this.shelf.pairing().catch(() => undefined)) ?? ''
-    this.#isKept = this.#id !== ''
   }
 
-  async begin(id: string): Promise<void> {
+  /** This tab hands over from now on, and any other stands back. */
+  async takeOver(id: string): Promise<void> {
     this.#id = id
-    this.#isKept = await this.shelf.setPairing(id).then(() => true, () => false)
+    this.#isHeld = await Promise.all([this.shelf.setTab(this.tab), this.shelf.setPairing(id)]).then(() => true, () => false)
   }
 
-  /** Another tab of this phone may have paired since: its session now answers here too, perhaps for another survey. */
+  /** Another tab of this phone has taken over since: what it found waiting here it sends, and its session now answers here too. */
   async isElsewhere(): Promise<boolean> {
-    if (!this.#isKept) return false
-    const last = await this.shelf.pairing().catch(() => undefined)
-    return last !== undefined && last !== this.#id
+    if (!this.#isHeld) return false
+    const last = await this.shelf.tab().catch(() => undefined)
+    return last !== undefined && last !== this.tab
   }
 }

@@ -7,6 +7,9 @@ export type Link =
   | { readonly state: 'not let in'; readonly sentence?: string | undefined }
   | { readonly state: 'closed'; readonly why: 'told' | 'time' | 'elsewhere'; readonly sentence?: string | undefined }
 
+/** Nothing goes through it any more. */
+export const hasEnded = ({ state }: Link): boolean => state === 'closed' || state === 'not let in' || state === 'no code'
+
 /** What the page shows of the handing over. */
 export interface HandoverView {
   readonly link: Link

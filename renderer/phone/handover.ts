@@ -1,5 +1,5 @@
 import { Connection } from './connection'
-import { NoAnswer, TurnedAway, type Door, type Told } from './door'
+import { NoAnswer, TurnedAway, type Door, type PairReply, type PhotographReply, type Told } from './door'
 import type { HandoverView, Link } from './handover-view'
 import type { CheckChosen, Picture } from './picture'
 import { Queue, type Shrink } from './queue'
@@ -32,6 +32,8 @@ export class Handover {
   #view: HandoverView
   readonly #connection: Connection
   #secret: string | undefined
+  /** The door this page comes to tells which connection it is in; one it finds there later is another tab's. */
+  #isJoining = true
   #mustAskChecks = true
   #mustAskArrived = true
   /** Broke off just now: if the door answers at once, it was not the line. */
@@ -43,7 +45,7 @@ export class Handover {
   readonly #steps = new Steps(() => this.#step(), () => this.#hasEnded, (error) => this.#meet(error))
 
   constructor(private readonly parts: Parts) {
-    this.#connection = new Connection(parts.shelf)
+    this.#connection = new Connection(parts.shelf, parts.newId())
     this.#queue = new Queue(parts.shelf, parts.shrink, parts.newId, () => this.#show({}))
     this.#view = { link: { state: 'joining' }, isPaired: false, pictures: [], earlier: [], isLasting: parts.shelf.isLasting }
   }
@@ -65,6 +67,7 @@ export class Handover {
   /** Goes to the door anew, with a code's secret or with the session there is. */
   readonly join = (secret: string | undefined): void => {
     this.#secret = secret
+    this.#isJoining = true
     this.#mustAskChecks = true
     this.#mustAskArrived = true
     this.#show({ link: { state: 'joining' } })
@@ -85,7 +88,7 @@ export class Handover {
     this.#resting.wakeAll()
     this.#mustAskChecks = true
     this.#mustAskArrived = true
-    void this.#steps.run()
+    void this.#queue.takeNew().then(() => this.#steps.run())
   }
 
   /** Called every few seconds while someone looks: the phone is heard of, and hears when the door closes. */
@@ -102,7 +105,7 @@ export class Handover {
 
   readonly sendAgain = async (id: string): Promise<void> => {
     this.#resting.wake(id)
-    await this.#queue.change(id, { state: 'waiting', tries: 0, sentence: undefined, why: undefined })
+    await this.#queue.change(id, { state: 'waiting', tries: 0, sentence: undefined, code: undefined, why: undefined })
     void this.#steps.run()
   }
 
@@ -162,6 +165,7 @@ export class Handover {
   /** Does the next thing; false when there is none for now. */
   async #doNext(): Promise<boolean> {
     if (this.#secret !== undefined) return this.#pair(this.#secret)
+    if (!this.#isJoining && (await this.#connection.isElsewhere())) return this.#standBack()
     if (this.#mustAskChecks) return this.#askChecks()
     if (this.#mustAskArrived) return this.#askArrived()
     const next = this.#resting.nextOf(this.#view.pictures)
@@ -175,10 +179,9 @@ export class Handover {
     try {
       const reply = await this.parts.door.pair(secret, this.parts.phoneName)
       this.#secret = undefined
-      await this.#newPairing()
-      this.#opened(reply)
+      await this.#opened(reply)
     } catch (error) {
-      if (!(error instanceof TurnedAway)) throw error
+      if (!(error instanceof TurnedAway) || kindOf(error) === 'later') throw error
       this.#secret = undefined
       // The same code read twice by one phone: its session may stand.
       const isLetIn = await this.#askChecks().catch((why: unknown) => { if (why instanceof NoAnswer) throw why; return false })
@@ -187,36 +190,46 @@ export class Handover {
     return true
   }
 
-  /** What an earlier connection saw arrive is of no more use here. */
-  async #newPairing(): Promise<void> {
-    await this.#connection.begin(this.parts.newId())
-    for (const { id, state, pairing } of this.#queue.all()) if (state === 'arrived' && pairing !== this.#connection.id) await this.#queue.remove(id)
+  /** Another tab of this phone has joined since. False, for nothing more is done here. */
+  #standBack(): false {
+    this.#end({ state: 'closed', why: 'elsewhere' })
+    return false
   }
 
-  #opened({ closesAt, clockAheadMs }: Told<{ readonly closesAt: string }>): void {
+  /** Let in. By the same door as before what waits goes on; by another it is an earlier connection's, and what that saw arrive is of no more use. */
+  async #takeOver(connectionId: string): Promise<void> {
+    await this.#connection.takeOver(connectionId)
+    this.#isJoining = false
+    for (const { id, state, pairing } of this.#queue.all()) if (state === 'arrived' && pairing !== connectionId) await this.#queue.remove(id)
+  }
+
+  async #opened({ closesAt, clockAheadMs, connectionId }: Told<PairReply>): Promise<boolean> {
+    if (this.#isJoining) await this.#takeOver(connectionId)
+    else if (connectionId !== this.#connection.id) return this.#standBack()
     this.#show({ link: { state: 'open' }, closesAtMs: Date.parse(closesAt) - clockAheadMs })
+    return true
   }
 
   async #askChecks(): Promise<boolean> {
     const reply = await this.parts.door.checks()
     this.#mustAskChecks = false
-    if (this.#connection.id === '') await this.#newPairing()
-    this.#show({ stations: reply.stations })
-    this.#opened(reply)
-    return true
+    const isOpen = await this.#opened(reply)
+    if (isOpen) this.#show({ stations: reply.stations })
+    return isOpen
   }
 
   async #askArrived(): Promise<boolean> {
     const arrived = new Set((await this.parts.door.arrived()).pictureIds)
     this.#mustAskArrived = false
     if (this.#view.link.state !== 'open') this.#show({ link: { state: 'open' } })
-    for (const { id, state } of this.#view.pictures) if (state !== 'arrived' && arrived.has(id)) await this.#hasArrived(id, [])
+    for (const { id, state } of this.#view.pictures) if (state !== 'arrived' && arrived.has(id)) await this.#hasArrived(id)
     await this.#blameSuspect()
     return true
   }
 
-  #hasArrived(id: string, warnings: readonly string[]): Promise<void> {
-    return this.#queue.change(id, { state: 'arrived', warnings, sentence: undefined, why: undefined })
+  /** Of a picture that is there already what is wrong was said when it came. */
+  #hasArrived(id: string, { alreadyThere, warnings }: Pick<PhotographReply, 'alreadyThere' | 'warnings'> = { alreadyThere: false, warnings: [] }): Promise<void> {
+    return this.#queue.change(id, { state: 'arrived', isAlreadyThere: alreadyThere, warnings: alreadyThere ? [] : warnings, sentence: undefined, code: undefined, why: undefined })
   }
 
   /** The line carries: what broke off on it goes behind the others, and is given up after a few times. */
@@ -230,20 +243,12 @@ export class Handover {
   }
 
   async #send({ id, fileName, place, tries }: Picture): Promise<boolean> {
-    if (await this.#connection.isElsewhere()) {
-      this.#end({ state: 'closed', why: 'elsewhere' })
-      return false
-    }
     const file = await this.#queue.file(id)
-    if (file === undefined) {
-      await this.#queue.change(id, { state: 'refused', why: 'gone' })
-      return true
-    }
+    if (file === undefined) return this.#withoutFile(id)
     this.#show({ sending: { id, share: 0 } })
     try {
-      const about = { pictureId: id, fileName, ...(place && { checkId: place.checkId, position: place.position }) }
-      const { warnings } = await this.parts.door.send(about, file, (share) => this.#show({ sending: { id, share } }))
-      await this.#hasArrived(id, warnings)
+      const about = { pictureId: id, connectionId: this.#connection.id, fileName, ...(place && { checkId: place.checkId, position: place.position }) }
+      await this.#hasArrived(id, await this.parts.door.send(about, file, (share) => this.#show({ sending: { id, share } })))
       this.#show({ sending: undefined, putOff: undefined })
       return true
     } catch (error) {
@@ -252,16 +257,24 @@ export class Handover {
     }
   }
 
+  /** Lost from the phone's storage, or put away by another tab that heard it arrive. */
+  async #withoutFile(id: string): Promise<boolean> {
+    const { pictureIds } = await this.parts.door.arrived()
+    await (pictureIds.includes(id) ? this.#hasArrived(id) : this.#queue.change(id, { state: 'refused', why: 'gone' }))
+    return true
+  }
+
   async #notSent(id: string, tries: number, error: unknown): Promise<boolean> {
     if (!(error instanceof TurnedAway)) {
       this.#suspect = id
       this.#mustAskArrived = true
       return true
     }
+    if (error.code === 'phone.other-connection') return this.#standBack()
     const kind = kindOf(error)
     if (kind === 'ended') throw error
     if (kind === 'for good') {
-      await this.#queue.change(id, { state: 'refused', sentence: error.sentence })
+      await this.#queue.change(id, { state: 'refused', sentence: error.sentence, code: error.code })
       return true
     }
     this.#resting.rest(id, tries + 1)

@@ -60,6 +60,8 @@ const shelfIn = (first: Database): Shelf => {
     }),
     pairing: () => within((open) => open.get('meta', 'pairing')),
     setPairing: (pairing) => within(async (open) => { await open.put('meta', pairing, 'pairing') }),
+    tab: () => within((open) => open.get('meta', 'tab')),
+    setTab: (tab) => within(async (open) => { await open.put('meta', tab, 'tab') }),
   }
 }
 

@@ -1,6 +1,6 @@
 import type { HandoverView } from './handover-view'
 import style from './notices.module.css'
-import { countOf, fill, usePhoneWords } from './use-phone-words'
+import { countOf, fill, usePhoneWords, type PhoneWords } from './use-phone-words'
 
 interface NoticesProps {
   readonly view: HandoverView
@@ -21,11 +21,9 @@ export const Notices = ({ view }: NoticesProps) => {
   )
 }
 
-type PhoneWords = ReturnType<typeof usePhoneWords>
-
 /** What the link's state means, a line each; nothing where all is well. */
-const linesOf = ({ link, closesAtMs }: HandoverView, { notices: said }: PhoneWords): readonly string[] => {
-  if (link.state === 'silent') return [closesAtMs === undefined ? said.waitingForDesktop : said.silent]
+const linesOf = ({ link, isPaired }: HandoverView, { notices: said }: PhoneWords): readonly string[] => {
+  if (link.state === 'silent') return [isPaired ? said.silent : said.waitingForDesktop]
   if (link.state === 'no code') return [said.noCode]
   if (link.state === 'not let in') return [link.sentence ?? said.notLetIn, said.newCode]
   if (link.state === 'closed') return [link.sentence ?? said[link.why], ...(link.why === 'elsewhere' ? [] : [said.newCode])]

@@ -7,6 +7,7 @@ import type { Handover } from './handover'
 import { Notices } from './notices'
 import style from './phone-page.module.css'
 import { PictureList } from './picture-list'
+import { tallyOf } from './tally'
 import { useChosen } from './use-chosen'
 import { useKeepOpen } from './use-keep-open'
 import { fill, usePhoneWords } from './use-phone-words'
@@ -28,7 +29,7 @@ export const PhonePage = ({ handover }: PhonePageProps) => {
     setShown(next)
   }
   const hasPictures = view.pictures.length + view.earlier.length > 0
-  const arrived = view.pictures.filter(({ state }) => state === 'arrived').length
+  const { arrived, total } = tallyOf(view.pictures)
   return (
     <div className={style.page}>
       <DoorLine view={view} />
@@ -40,7 +41,7 @@ export const PhonePage = ({ handover }: PhonePageProps) => {
         {(view.isPaired ? shown === 'pictures' : hasPictures) && <PictureList isArrival={hasTurned} view={view} handover={handover} />}
       </main>
       {view.isPaired && <Hand view={view} handover={handover} chosen={chosen} shown={shown} onTurn={turnTo} />}
-      <output className="visually-hidden">{arrived > 0 ? fill(words.pictures.arrivedOf, { arrived, total: view.pictures.length }) : ''}</output>
+      <output className="visually-hidden">{arrived > 0 ? fill(words.pictures.arrivedOf, { arrived, total }) : ''}</output>
     </div>
   )
 }

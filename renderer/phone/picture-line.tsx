@@ -1,13 +1,14 @@
 import { useState } from 'react'
-import { largestPhotographBytes } from '../../shared-logic/photographs/limits'
 import { Button } from './button'
 import { FileButton } from './file-button'
 import type { Handover } from './handover'
 import type { Picture } from './picture'
 import style from './picture-list.module.css'
 import { saveOnPhone } from './save-on-phone'
+import { sayRefused } from './say-refused'
 import { Thumbnail } from './thumbnail'
 import { fill, usePhoneWords } from './use-phone-words'
+import { hasFile, waysOn } from './ways-on'
 
 interface PictureLineProps {
   readonly picture: Picture
@@ -17,13 +18,21 @@ interface PictureLineProps {
   readonly handover: Handover
   /** It is not sent by itself any more: the door is closed, or it was taken for an earlier one. It may be the only copy there is. */
   readonly isStuck: boolean
+  /** Told when the person has let go of it: the line is gone then, with the focus that was in it. */
+  readonly onRemoved: () => void
+}
+
+const stateOf = ({ state, isAlreadyThere }: Picture, share: number | undefined): 'waiting' | 'sending' | 'arrived' | 'already there' | 'refused' => {
+  if (share !== undefined) return 'sending'
+  return isAlreadyThere === true ? 'already there' : state
 }
 
 /** One picture: what it shows, where it belongs, what became of it, and what can be done. */
-export const PictureLine = ({ picture, number, share, handover, isStuck }: PictureLineProps) => {
-  const { pictures: said, checks } = usePhoneWords()
-  const { state, sentence, why, warnings } = picture
-  const shown = share === undefined ? state : 'sending'
+export const PictureLine = ({ picture, number, share, handover, isStuck, onRemoved }: PictureLineProps) => {
+  const words = usePhoneWords()
+  const { pictures: said, checks } = words
+  const { state, warnings } = picture
+  const shown = stateOf(picture, share)
   const name = fill(said.name, { number })
   const percent = Math.round((share ?? 0) * 100)
   return (
@@ -38,10 +47,11 @@ export const PictureLine = ({ picture, number, share, handover, isStuck }: Pictu
           {picture.isOnlyHere === true && state === 'waiting' && <span>{said.onlyHere}</span>}
         </p>
         {share !== undefined && <progress className={style.bar} value={percent} max={100} aria-label={name} />}
-        {state === 'refused' && <p className={style.refused}>{why === undefined ? (sentence ?? said.why.unsaid) : fill(said.why[why], { megabytes: largestPhotographBytes / 1_000_000 })}</p>}
+        {shown === 'already there' && <p>{said.alreadyThere.one}</p>}
+        {state === 'refused' && <p className={style.refused}>{sayRefused(words, picture)}</p>}
         {warnings.map((warning) => <p key={warning} className={style.warning}>{warning}</p>)}
       </div>
-      {(state === 'refused' || (isStuck && state === 'waiting')) && <PictureActs picture={picture} handover={handover} isStuck={isStuck} />}
+      {(state === 'refused' || (isStuck && state === 'waiting')) && <PictureActs picture={picture} handover={handover} isStuck={isStuck} onRemoved={onRemoved} />}
       {state === 'arrived' && warnings.length > 0 && (
         <div className={style.acts}><FileButton isCamera onFiles={(files) => void handover.add(files, picture.place)}>{said.takeAgain}</FileButton></div>
       )}
@@ -49,26 +59,30 @@ export const PictureLine = ({ picture, number, share, handover, isStuck }: Pictu
   )
 }
 
-const PictureActs = ({ picture, handover, isStuck }: Pick<PictureLineProps, 'picture' | 'handover' | 'isStuck'>) => {
+const PictureActs = ({ picture, handover, isStuck, onRemoved }: Pick<PictureLineProps, 'picture' | 'handover' | 'isStuck' | 'onRemoved'>) => {
   const { pictures: said } = usePhoneWords()
-  const [isAsked, setAsked] = useState(false)
-  const { id, why, fileName, place } = picture
-  const hasFile = why !== 'gone' && why !== 'too large'
-  if (isAsked)
+  const [asked, setAsked] = useState<'not yet' | 'asked' | 'kept'>('not yet')
+  const { id, fileName, place } = picture
+  const ways = waysOn(picture, isStuck)
+  const remove = (): void => {
+    void handover.remove(id)
+    onRemoved()
+  }
+  if (asked === 'asked')
     return (
       <div className={style.acts}>
         <span role="alert">{said.removeSure}</span>
-        <Button onPress={() => setAsked(false)}>{said.removeNo}</Button>
-        <Button onPress={() => void handover.remove(id)}>{said.removeYes}</Button>
+        <Button takesFocus onPress={() => setAsked('kept')}>{said.removeNo}</Button>
+        <Button onPress={remove}>{said.removeYes}</Button>
       </div>
     )
   return (
     <div className={style.acts}>
-      {!isStuck && <FileButton isCamera onFiles={(files) => void handover.add(files, place)}>{said.takeAgain}</FileButton>}
-      {!isStuck && hasFile && <Button onPress={() => void handover.sendAgain(id)}>{said.sendAgain}</Button>}
-      {hasFile && <Button onPress={() => void saveOnPhone(() => handover.file(id), fileName)}>{said.save}</Button>}
+      {ways.has('take again') && <FileButton isCamera onFiles={(files) => void handover.add(files, place)}>{said.takeAgain}</FileButton>}
+      {ways.has('send again') && <Button onPress={() => void handover.sendAgain(id)}>{said.sendAgain}</Button>}
+      {ways.has('save') && <Button onPress={() => void saveOnPhone(() => handover.file(id), fileName)}>{said.save}</Button>}
       {/* Nothing is lost by letting go of what was never kept. */}
-      <Button kind="quiet" onPress={() => (hasFile ? setAsked(true) : void handover.remove(id))}>{said.remove}</Button>
+      <Button kind="quiet" takesFocus={asked === 'kept'} onPress={() => (hasFile(picture) ? setAsked('asked') : remove())}>{said.remove}</Button>
     </div>
   )
 }

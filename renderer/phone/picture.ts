@@ -18,8 +18,12 @@ export interface Picture {
   readonly state: 'waiting' | 'arrived' | 'refused'
   /** The door's sentence: why it was refused, or why it waits although the door answers. */
   readonly sentence?: string | undefined
+  /** The door's code of the refusal. */
+  readonly code?: string | undefined
   /** What this page itself found wrong with it. */
-  readonly why?: 'broke off' | 'gone' | 'too large' | undefined
+  readonly why?: 'broke off' | 'gone' | 'too large' | 'empty' | undefined
+  /** It arrived, and the same picture was kept at its check before. */
+  readonly isAlreadyThere?: boolean
   /** Of quality, from the door. */
   readonly warnings: readonly string[]
   /** How often it broke off, or was put off, since something of it last succeeded. */

@@ -16,12 +16,22 @@ export type Shrink = (file: Blob) => Promise<Blob | undefined>
 export class Queue {
   #pictures: ReadonlyMap<string, Picture> = new Map()
   readonly #spare = memoryShelf()
+  readonly #removed = new Set<string>()
 
   constructor(private readonly shelf: Shelf, private readonly shrink: Shrink, private readonly newId: () => string, private readonly tell: () => void) {}
 
   async load(): Promise<void> {
     const kept = await this.shelf.pictures().catch(() => [])
     this.#pictures = new Map(kept.toSorted((a, b) => a.turn - b.turn).map((picture) => [picture.id, picture]))
+  }
+
+  /** What another tab of this phone has taken in since. */
+  async takeNew(): Promise<void> {
+    const kept = await this.shelf.pictures().catch(() => [])
+    const found = kept.filter(({ id }) => !this.#pictures.has(id) && !this.#removed.has(id))
+    if (found.length === 0) return
+    this.#pictures = new Map([...this.#pictures, ...found.map((picture) => [picture.id, picture] as const)])
+    this.tell()
   }
 
   all(): readonly Picture[] {
@@ -32,8 +42,9 @@ export class Queue {
   async add(file: File, pairing: string, place: CheckChosen | undefined): Promise<void> {
     const turn = this.all().reduce((last, picture) => Math.max(last, picture.turn), 0) + 1
     const picture: Picture = { id: this.newId(), pairing, turn, fileName: nameOf(file), state: 'waiting', warnings: [], tries: 0, ...(place && { place }) }
-    if (file.size > largestPhotographBytes) {
-      this.#set({ ...picture, state: 'refused', why: 'too large', isOnlyHere: true })
+    const why = file.size === 0 ? 'empty' : file.size > largestPhotographBytes ? 'too large' : undefined
+    if (why !== undefined) {
+      this.#set({ ...picture, state: 'refused', why, isOnlyHere: true })
       return
     }
     const isKept = await this.shelf.add(picture, file).then(() => true, () => false)
@@ -64,6 +75,7 @@ export class Queue {
   }
 
   async remove(id: string): Promise<void> {
+    this.#removed.add(id)
     this.#pictures = new Map([...this.#pictures].filter(([each]) => each !== id))
     this.tell()
     await this.#spare.remove(id)

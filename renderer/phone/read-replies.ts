@@ -22,14 +22,14 @@ const isStation = (value: unknown): value is Station => isRecord(value) && isTex
 
 export const readPair = (value: unknown): PairReply | undefined => {
   if (!isRecord(value)) return undefined
-  const { closesAt } = value
-  return isInstant(closesAt) ? { closesAt } : undefined
+  const { closesAt, connectionId } = value
+  return isInstant(closesAt) && isText(connectionId) ? { closesAt, connectionId } : undefined
 }
 
 export const readChecks = (value: unknown): ChecksReply | undefined => {
   if (!isRecord(value)) return undefined
-  const { closesAt, stations } = value
-  return isInstant(closesAt) && isListOf(stations, isStation) ? { closesAt, stations } : undefined
+  const { closesAt, connectionId, stations } = value
+  return isInstant(closesAt) && isText(connectionId) && isListOf(stations, isStation) ? { closesAt, connectionId, stations } : undefined
 }
 
 export const readPhotograph = (value: unknown): PhotographReply | undefined => {

@@ -12,9 +12,11 @@ export interface Shelf {
   /** It has arrived: its file is wanted no more, the picture is still shown. */
   readonly dropFile: (id: string) => Promise<void>
   readonly remove: (id: string) => Promise<void>
-  /** Which connection this phone last made, from whichever tab. */
+  /** Which connection this phone last made, from whichever tab, and in which tab it is now. */
   readonly pairing: () => Promise<string | undefined>
   readonly setPairing: (pairing: string) => Promise<void>
+  readonly tab: () => Promise<string | undefined>
+  readonly setTab: (tab: string) => Promise<void>
 }
 
 /** In the page alone: where the browser keeps nothing, as some do in a private window, and for what a full phone will not take. */
@@ -22,6 +24,7 @@ export const memoryShelf = (): Shelf => {
   const pictures = new Map<string, Picture>()
   const files = new Map<string, Blob>()
   let pairing: string | undefined
+  let tab: string | undefined
   return {
     isLasting: false,
     pictures: async () => [...pictures.values()],
@@ -43,6 +46,10 @@ export const memoryShelf = (): Shelf => {
     pairing: async () => pairing,
     setPairing: async (next) => {
       pairing = next
+    },
+    tab: async () => tab,
+    setTab: async (next) => {
+      tab = next
     },
   }
 }

@@ -1,7 +1,7 @@
 import { phonePageWords } from '../../shared-logic/words/en/screens/phone'
 import { say } from '../../shared-logic/words/say'
 
-type PhoneWords = typeof phonePageWords
+export type PhoneWords = typeof phonePageWords
 
 /** The page's own words, and not the whole catalogue's: it is kept light. */
 export const usePhoneWords = (): PhoneWords => phonePageWords

@@ -12,11 +12,14 @@ import { checkIdSchema, instantSchema, positionSchema } from '../survey/records'
  * Refused: an HTTP status of 400 or more with `phoneRefusalSchema`.
  */
 export const pairRequestSchema = z.object({ secret: z.string().min(1).max(200), phoneName: z.string().max(80).default('') })
-export const pairReplySchema = z.object({ closesAt: instantSchema })
+/** Of this door and the phone it let in, and of no other: what waits on the phone goes on where it is the same, and asks the person where it is not. */
+const connectionIdSchema = z.string().min(1).max(64)
+export const pairReplySchema = z.object({ closesAt: instantSchema, connectionId: connectionIdSchema })
 
 /** Titles of the checks of this survey, in the order of the walk-round: nothing of answers, verdicts, rig or owner. */
 export const checksReplySchema = z.object({
   closesAt: instantSchema,
+  connectionId: connectionIdSchema,
   stations: z.array(z.object({
     title: z.string(),
     checks: z.array(z.object({ checkId: checkIdSchema, position: positionSchema, title: z.string(), place: z.string(), isOpen: z.boolean() })),
@@ -28,12 +31,14 @@ export type PhoneChecks = z.infer<typeof checksReplySchema>
 export const pictureIdSchema = z.string().regex(/^[A-Za-z0-9_-]{16,40}$/)
 export const phonePhotographSchema = z.object({
   pictureId: pictureIdSchema,
+  /** What it was taken for, where the phone says so: another tab may have brought the phone to another survey meanwhile. */
+  connectionId: connectionIdSchema.optional(),
   checkId: checkIdSchema.optional(),
   position: positionSchema.optional(),
   fileName: z.string().min(1).max(255),
 })
 export type PhonePhotograph = z.infer<typeof phonePhotographSchema>
-/** Warnings of quality, as sentences for the person who still stands there. */
+/** `alreadyThere`: the same picture was kept at that check before. Warnings of quality, as sentences for the person who still stands there. */
 export const photographReplySchema = z.object({ pictureId: pictureIdSchema, alreadyThere: z.boolean(), warnings: z.array(z.string()) })
 export const arrivedReplySchema = z.object({ pictureIds: z.array(pictureIdSchema) })
 export const phoneRefusalSchema = z.object({ refusal: refusalSchema, sentence: z.string() })

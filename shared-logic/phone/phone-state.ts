@@ -18,7 +18,7 @@ export const phoneStateSchema = z.object({
   otherAddresses: z.array(networkAddressSchema),
   closesAt: instantSchema,
   phone: z.object({ name: z.string().max(80), pairedAt: instantSchema, lastHeardAt: instantSchema }).optional(),
-  /** Photographs that came through this door, oldest first. */
+  /** Photographs that came through this door, each once, oldest first; not what was there before. */
   arrived: z.array(z.object({ photographId: idSchema, at: instantSchema })),
 })
 export type PhoneState = z.infer<typeof phoneStateSchema>

@@ -52,6 +52,20 @@ describe('pairing', () => {
     expect((await door.pair(door.secret, { cookie })).status).toBe(200)
   })
 
+  it('names the connection: the same to the paired phone each time, another one at the next door, and no picture is taken for another', async () => {
+    const idOf = async (reply: Response): Promise<string> => ((await reply.json()) as { connectionId: string }).connectionId
+    const first = await door.pair(door.secret)
+    const cookie = first.headers.get('set-cookie')?.split(';')[0] ?? ''
+    const connectionId = await idOf(first)
+    expect(await idOf(await door.pair(door.secret, { cookie }))).toBe(connectionId)
+    expect(await idOf(await door.ask('checks', { headers: { cookie } }))).toBe(connectionId)
+    const next = await at.openDoor()
+    const nextCookie = await next.enter()
+    expect(await idOf(await next.ask('checks', { headers: { cookie: nextCookie } }))).not.toBe(connectionId)
+    expect(await refusalOf(await next.send(nextCookie, pictureId(11), await photograph(11), { about: { connectionId } }))).toMatchObject({ status: 409, code: 'phone.other-connection' })
+    expect((await at.kept()).length).toBe(0)
+  })
+
   // macOS gives this machine one loopback address alone.
   it.skipIf(process.platform === 'darwin')('holds the code from an address after ten wrong ones, and lets the phone in that comes from another', async () => {
     for (let guess = 0; guess < 10; guess += 1) expect(await refusalOf(await door.pair(`wrong-${guess}`))).toMatchObject({ status: 403, code: 'phone.wrong-secret' })
@@ -78,7 +92,7 @@ describe('a paired phone', () => {
     const { rig } = await at.opened.desk['surveys.get']({ surveyId: at.surveyId })
     expect(text).not.toContain(rig.name)
     const keys = new Set(Array.from(text.matchAll(/"(\w+)":/g), ([, key]) => key))
-    expect(keys).toEqual(new Set(['checkId', 'checks', 'closesAt', 'isOpen', 'place', 'position', 'stations', 'title']))
+    expect(keys).toEqual(new Set(['checkId', 'checks', 'closesAt', 'connectionId', 'isOpen', 'place', 'position', 'stations', 'title']))
   })
 
   it('hands over a picture to a check, kept to the byte, and told to the surveyor', async () => {
@@ -113,6 +127,24 @@ describe('a paired phone', () => {
     // Under another name the same bytes are the same photograph.
     expect(await (await door.send(cookie, pictureId(3), bytes)).json()).toMatchObject({ alreadyThere: true })
     expect((await at.kept()).length).toBe(before + 1)
+    // And so the surveyor is told; the phone hears of each name.
+    expect((await at.opened.desk['phone.state']({ surveyId: at.surveyId })).door?.arrived).toHaveLength(1)
+    expect(await (await door.ask('arrived', { headers: { cookie } })).json()).toEqual({ pictureIds: [pictureId(2), pictureId(3)] })
+  })
+
+  it('sends a picture that the surveyor had before, or has taken away since: the one did not come through this door, the other comes last', async () => {
+    const cookie = await door.enter()
+    const [had, away, other] = await Promise.all([21, 22, 23].map(photograph))
+    if (!had || !away || !other) throw new Error('no pictures')
+    await at.opened.desk['photographs.add']({ surveyId: at.surveyId, fileName: 'had.jpg', source: 'file' }, had)
+    for (const [number, bytes] of [[12, had], [13, away], [14, other]] as const) await (await door.send(cookie, pictureId(number), bytes)).text()
+    const idOf = async (name: string): Promise<string> => (await at.kept()).find(({ fileName }) => fileName === `${name}.jpg`)?.id ?? ''
+    const arrived = async (): Promise<(string | undefined)[]> => (await at.opened.desk['phone.state']({ surveyId: at.surveyId })).door?.arrived.map(({ photographId }) => photographId) ?? []
+    const [awayId, otherId] = [await idOf(pictureId(13)), await idOf(pictureId(14))]
+    expect(await arrived()).toEqual([awayId, otherId])
+    await at.opened.desk['photographs.remove']({ photographId: awayId })
+    expect(await (await door.send(cookie, pictureId(15), away)).json()).toMatchObject({ alreadyThere: false })
+    expect(await arrived()).toEqual([otherId, awayId])
   })
 
   it('is told in a sentence what cannot be taken, and may send it again', async () => {

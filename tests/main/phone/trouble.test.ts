@@ -71,7 +71,7 @@ it('a survey that is issued closes its door, and a picture that comes in that mo
   const [session, cookie] = [await slow.enter(), await door.enter()]
   const sent = slow.send(session, pictureId(1), await photograph(1))
   await asked
-  await desk['reports.issue']({ surveyId: at.surveyId, withPlaces: false })
+  await desk['reports.issue']({ surveyId: at.surveyId, withPlaces: false, isHarmKnown: false })
   goOn()
   expect(await refusalOf(await sent)).toMatchObject({ status: 410, code: 'survey.issued' })
   expect(await refusalOf(await door.ask('checks', { headers: { cookie } }))).toMatchObject({ status: 410, code: 'phone.closed' })

@@ -22,9 +22,12 @@ export class FakeDoor implements Door {
   /** Undefined once it has been used. */
   secret: string | undefined = 'right'
   hasSession = false
+  connectionId: string = crypto.randomUUID()
   isClosed = false
   closesAt = new Date(Date.now() + 3_600_000).toISOString()
   stations = stations
+  /** Pictures under another name that were there already. */
+  readonly same: string[] = []
   /** What was kept, in order: id, check and bytes. */
   readonly kept: { readonly about: PhonePhotograph; readonly text: string }[] = []
   /** Uploads of what was kept already. */
@@ -35,20 +38,21 @@ export class FakeDoor implements Door {
   readonly asked: string[] = []
 
   readonly pair: Door['pair'] = (secret) => this.#meet('pair', undefined, () => {
+    if (this.hasSession) return this.#standing()
     if (secret !== this.secret) throw new TurnedAway(403, 'phone.used', 'This code has been used.')
     this.secret = undefined
     this.hasSession = true
-    return { closesAt: this.closesAt, clockAheadMs: 0 }
+    return this.#standing()
   })
 
   readonly checks: Door['checks'] = () => this.#meet('checks', undefined, () => {
     this.#needSession()
-    return { closesAt: this.closesAt, stations: this.stations, clockAheadMs: 0 }
+    return { ...this.#standing(), stations: this.stations }
   })
 
   readonly arrived: Door['arrived'] = () => this.#meet('arrived', undefined, () => {
     this.#needSession()
-    return { pictureIds: this.kept.map(({ about }) => about.pictureId) }
+    return { pictureIds: [...this.kept.map(({ about }) => about.pictureId), ...this.same] }
   })
 
   readonly send: Door['send'] = async (about, file, onProgress) => {
@@ -56,11 +60,18 @@ export class FakeDoor implements Door {
     onProgress(0.5)
     return this.#meet('send', about, () => {
       this.#needSession()
-      const alreadyThere = this.kept.some((each) => each.about.pictureId === about.pictureId)
-      if (alreadyThere) this.doubled += 1
+      if (about.connectionId !== this.connectionId) throw new TurnedAway(409, 'phone.other-connection', 'Go on in the other tab.')
+      const isAgain = this.kept.some((each) => each.about.pictureId === about.pictureId)
+      const alreadyThere = !isAgain && this.kept.some((each) => each.text === text && each.about.checkId === about.checkId && each.about.position === about.position)
+      if (isAgain) this.doubled += 1
+      else if (alreadyThere) this.same.push(about.pictureId)
       else this.kept.push({ about, text })
       return { pictureId: about.pictureId, alreadyThere, warnings: [...this.warnings] }
     })
+  }
+
+  #standing() {
+    return { closesAt: this.closesAt, connectionId: this.connectionId, clockAheadMs: 0 }
   }
 
   #needSession(): void {

@@ -61,6 +61,107 @@ it('the same phone reading its own code twice stays let in', async () => {
   expect(again.view().link).toEqual({ state: 'open' })
 })
 
+it('the code’s address opened again on the paired phone goes on with what waits there, and with what was refused', async () => {
+  const { door, shelf, newId, handover } = await joined()
+  door.trouble = (request, about) => (request === 'send' && about?.fileName === 'bad.jpg' ? { status: 422, code: 'photograph.damaged' } : undefined)
+  await handover.add([pictureFile('first.jpg'), pictureFile('bad.jpg')], leftHub)
+  await pass()
+  door.trouble = () => 'cut before'
+  await handover.add([pictureFile('one.jpg'), pictureFile('two.jpg'), pictureFile('three.jpg')], leftHub)
+  await pass()
+  door.trouble = () => undefined
+  const again = makeHandover(door, shelf, newId)
+  await again.start('right')
+  await pass()
+  expect(door.kept.map(({ text }) => text)).toEqual(['first.jpg', 'one.jpg', 'two.jpg', 'three.jpg'])
+  expect(again.view().earlier).toEqual([])
+  expect(again.view().pictures.map(({ state }) => state)).toEqual(['arrived', 'refused', 'arrived', 'arrived', 'arrived'])
+})
+
+it('and in the same tab, too', async () => {
+  const { door, handover } = await joined()
+  door.trouble = () => 'cut before'
+  await handover.add([pictureFile('one.jpg')], leftHub)
+  await pass()
+  handover.join('right')
+  await pass(60_000)
+  expect(handover.view()).toMatchObject({ link: { state: 'silent' }, isPaired: false })
+  door.trouble = () => undefined
+  await pass(60_000)
+  expect(door.kept.map(({ text }) => text)).toEqual(['one.jpg'])
+  expect(handover.view().earlier).toEqual([])
+})
+
+it('of two tabs in one connection the one that joined last hands over; what the other took in since goes, too', async () => {
+  const { door, shelf, newId, handover } = await joined()
+  const again = makeHandover(door, shelf, newId)
+  await again.start('right')
+  await pass()
+  await handover.add([pictureFile('behind.jpg')], leftHub)
+  await pass()
+  expect(handover.view().link).toEqual({ state: 'closed', why: 'elsewhere' })
+  expect(door.kept).toEqual([])
+  again.wake()
+  await pass()
+  expect(door.kept.map(({ text }) => text)).toEqual(['behind.jpg'])
+})
+
+it('a picture whose file the other tab has put away, since it heard it arrive, is no picture lost', async () => {
+  const shelf = memoryShelf()
+  const { door, newId, handover } = await joined(new FakeDoor(), shelf)
+  door.trouble = (request) => (request === 'send' ? { status: 503, code: 'door.busy' } : undefined)
+  await handover.add([pictureFile('one.jpg')], leftHub)
+  await pass()
+  const again = makeHandover(door, shelf, newId)
+  await again.start('right')
+  await pass()
+  const [picture] = again.view().pictures
+  door.same.push(picture?.id ?? '')
+  await shelf.dropFile(picture?.id ?? '')
+  door.trouble = () => undefined
+  await pass(60_000)
+  expect(again.view().pictures.map(({ state, why }) => [state, why])).toEqual([['arrived', undefined]])
+})
+
+it.each([true, false])('nothing goes to the survey that another tab has connected to since, though no tab can see the other’s storage; asked first: %s', async (isAsked) => {
+  const { door, handover } = await joined()
+  door.connectionId = 'another-tab-has-paired'
+  if (isAsked) handover.wake()
+  await handover.add([pictureFile('one.jpg')], leftHub)
+  await pass(60_000)
+  expect(handover.view().link).toEqual({ state: 'closed', why: 'elsewhere' })
+  expect(handover.view().pictures.map(({ state }) => state)).toEqual(['waiting'])
+  expect(door.kept).toEqual([])
+})
+
+it('a door too busy to let anybody in is asked again', async () => {
+  const door = new FakeDoor()
+  let isBusy = true
+  door.trouble = () => (isBusy ? { status: 503, code: 'door.busy' } : undefined)
+  const { handover } = await joined(door)
+  expect(handover.view().link).toEqual({ state: 'joining' })
+  isBusy = false
+  await pass(1_000)
+  expect(handover.view().link).toEqual({ state: 'open' })
+})
+
+it('the same picture sent twice is one, and said to be there already without the warnings it was given before', async () => {
+  const { door, handover } = await joined()
+  door.warnings = ['Blurred.']
+  await handover.add([pictureFile('one.jpg', 'the hub'), pictureFile('copy.jpg', 'the hub')], leftHub)
+  await pass()
+  expect(door.kept).toHaveLength(1)
+  expect(handover.view().pictures).toMatchObject([{ state: 'arrived', warnings: ['Blurred.'], isAlreadyThere: false }, { state: 'arrived', warnings: [], isAlreadyThere: true }])
+})
+
+it('an empty file is told at once and not sent', async () => {
+  const { door, handover } = await joined()
+  await handover.add([pictureFile('empty.jpg', '')], leftHub)
+  await pass()
+  expect(handover.view().pictures).toMatchObject([{ state: 'refused', why: 'empty' }])
+  expect(door.asked).not.toContain('send')
+})
+
 it('a page opened without a code and without a session says that it is not connected', async () => {
   const door = new FakeDoor()
   const handover = makeHandover(door)

@@ -34,7 +34,7 @@ it('a refusal is the door’s, with its code and sentence, busy or for good', as
 
 it('a phone whose clock is wrong still knows when the door closes: the desktop tells its time', async () => {
   const theirs = new Date(Date.now() + 3_600_000)
-  answering(200, JSON.stringify({ closesAt: theirs.toISOString() }), { date: theirs.toUTCString() })
+  answering(200, JSON.stringify({ closesAt: theirs.toISOString(), connectionId: 'a-connection' }), { date: theirs.toUTCString() })
   const { clockAheadMs } = await httpDoor.pair('secret', 'phone')
   expect(Math.abs(clockAheadMs - 3_600_000)).toBeLessThan(2_000)
 })

@@ -103,6 +103,78 @@ it('what is wrong with a picture is said at once; taking it again goes to the sa
   expect(door.kept).toHaveLength(3)
 })
 
+it('what is not taken is said at once with the way to it, and counts neither as a picture of the check nor as one to come', async () => {
+  const { user, door } = await connected()
+  door.trouble = (request, about) => (request === 'send' && about?.fileName === 'notes.jpg' ? { status: 422, code: 'photograph.not-a-photograph' } : undefined)
+  await user.click(screen.getByRole('radio', { name: /Dust cap/ }))
+  await user.upload(camera(), pictureFile('cap.jpg'))
+  await user.upload(camera(), pictureFile('notes.jpg'))
+  const alert = screen.getByRole('alert')
+  await within(alert).findByText(words.pictures.notTaken.one)
+  expect(within(alert).getByText('Because of photograph.not-a-photograph.')).toBeDefined()
+  expect(checkNames()).toContain(`Dust cap left ${words.checks.pictures.one}`)
+  await user.upload(screen.getByLabelText(words.hand.chooseLong), pictureFile('empty.jpg', ''))
+  await within(alert).findByText(fill(words.pictures.notTaken.many, { count: 2 }))
+  const way = screen.getByRole('button', { name: new RegExp(`^${words.hand.pictures}`) })
+  expect(way.textContent).toBe(`${words.hand.pictures} ${fill(words.hand.count, { arrived: 1, total: 1 })} ${fill(words.hand.notTaken, { count: 2 })}`)
+  await user.click(within(alert).getByRole('button', { name: words.pictures.look }))
+  expect(document.activeElement?.textContent).toBe(words.pictures.title)
+  expect(alert.textContent).toBe('')
+  expect(screen.getAllByText(words.pictures.states.refused)).toHaveLength(2)
+})
+
+it('of what holds no picture nothing is sent again or saved; an empty file can only be let go', async () => {
+  const { user, door } = await connected()
+  door.trouble = (request) => (request === 'send' ? { status: 422, code: 'photograph.not-a-photograph' } : undefined)
+  await user.upload(screen.getByLabelText(words.hand.chooseLong), [pictureFile('notes.jpg'), pictureFile('empty.jpg', '')])
+  await openPictures(user)
+  const lineOf = (number: number): Promise<HTMLElement> => screen.findByRole('listitem', { name: fill(words.pictures.name, { number }) })
+  const [notes, empty] = [await lineOf(1), await lineOf(2)]
+  await within(notes).findByText(words.pictures.states.refused)
+  expect(within(notes).getByLabelText(words.pictures.takeAgain)).toBeDefined()
+  expect(within(notes).getAllByRole('button').map(({ textContent }) => textContent)).toEqual([words.pictures.remove])
+  expect(within(empty).getByText(words.pictures.why.empty)).toBeDefined()
+  expect(within(empty).queryByLabelText(words.pictures.takeAgain)).toBeNull()
+  expect(within(empty).getAllByRole('button').map(({ textContent }) => textContent)).toEqual([words.pictures.remove])
+  await user.click(within(empty).getByRole('button', { name: words.pictures.remove }))
+  expect(screen.getAllByRole('listitem')).toEqual([notes])
+  expect(document.activeElement?.textContent).toBe(words.pictures.title)
+})
+
+it('the same picture sent twice is said to be there already, and is one picture', async () => {
+  const { user, door } = await connected()
+  await user.click(screen.getByRole('radio', { name: /Dust cap/ }))
+  await user.upload(camera(), pictureFile('cap.jpg', 'the cap'))
+  await screen.findByText(fill(words.pictures.arrivedOf, { arrived: 1, total: 1 }))
+  await user.upload(screen.getByLabelText(words.hand.chooseLong), pictureFile('copy.jpg', 'the cap'))
+  await within(screen.getByRole('alert')).findByText(words.pictures.alreadyThere.one)
+  expect(screen.getByText(fill(words.hand.count, { arrived: 1, total: 1 }))).toBeDefined()
+  expect(checkNames()).toContain(`Dust cap left ${words.checks.pictures.one}`)
+  await user.click(within(screen.getByRole('alert')).getByRole('button', { name: words.pictures.understood }))
+  expect(screen.getByRole('alert').textContent).toBe('')
+  await openPictures(user)
+  const line = screen.getByRole('listitem', { name: fill(words.pictures.name, { number: 2 }) })
+  expect(within(line).getByText(words.pictures.states['already there'])).toBeDefined()
+  expect(door.kept).toHaveLength(1)
+})
+
+it('keeping one blurred picture does not put away the word on the next, still on its way', async () => {
+  const { user, door } = await connected()
+  door.warnings = ['Blurred.']
+  let isCut = false
+  door.trouble = () => (isCut ? 'cut before' : undefined)
+  await user.upload(camera(), pictureFile('first.jpg'))
+  const alert = screen.getByRole('alert')
+  await within(alert).findByText('Blurred.')
+  isCut = true
+  await user.upload(camera(), pictureFile('second.jpg'))
+  await screen.findByText(words.notices.silent)
+  await user.click(within(alert).getByRole('button', { name: words.pictures.keep }))
+  expect(alert.textContent).toBe('')
+  isCut = false
+  await within(alert).findByText('Blurred.')
+})
+
 it('a refused picture says why and what to do; it is removed only after being asked', async () => {
   const { user, door } = await connected()
   door.trouble = (request) => (request === 'send' ? { status: 422, code: 'photograph.damaged' } : undefined)
@@ -117,7 +189,7 @@ it('a refused picture says why and what to do; it is removed only after being as
   await user.click(within(line).getByRole('button', { name: words.pictures.sendAgain }))
   await within(line).findByText(words.pictures.states.arrived)
   expect(door.kept).toHaveLength(1)
-  door.trouble = (request) => (request === 'send' ? { status: 422, code: 'photograph.empty' } : undefined)
+  door.trouble = (request) => (request === 'send' ? { status: 422, code: 'photograph.takes-too-much' } : undefined)
   await user.upload(camera(), pictureFile('worse.jpg'))
   const second = await screen.findByRole('listitem', { name: fill(words.pictures.name, { number: 2 }) })
   await user.click(await within(second).findByRole('button', { name: words.pictures.remove }))
@@ -130,8 +202,7 @@ it('a picture too large for the desktop is told before it is sent', async () => 
   const large = pictureFile('large.jpg')
   Object.defineProperty(large, 'size', { value: largestPhotographBytes + 1 })
   await user.upload(camera(), large)
-  await openPictures(user)
-  expect(await screen.findByText(fill(words.pictures.why['too large'], { megabytes: 100 }))).toBeDefined()
+  expect(await within(screen.getByRole('alert')).findByText(fill(words.pictures.why['too large'], { megabytes: 100 }))).toBeDefined()
   expect(door.asked).not.toContain('send')
 })
 

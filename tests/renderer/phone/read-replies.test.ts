@@ -7,11 +7,12 @@ import { arrivedReplySchema, checksReplySchema, pairReplySchema, phoneRefusalSch
 const instant = fc.integer({ min: 0, max: 4e12 }).map((ms) => new Date(ms).toISOString())
 const words = fc.string({ minLength: 1, maxLength: 40 })
 const id = fc.stringMatching(/^[A-Za-z0-9_-]{16,40}$/)
+const name = fc.uuid()
 const check = fc.record({ checkId: words, position: words, title: words, place: fc.string(), isOpen: fc.boolean() })
 
 const replies: readonly (readonly [name: string, schema: z.ZodType, read: (value: unknown) => unknown, sample: fc.Arbitrary<object>])[] = [
-  ['paired', pairReplySchema, readPair, fc.record({ closesAt: instant })],
-  ['checks', checksReplySchema, readChecks, fc.record({ closesAt: instant, stations: fc.array(fc.record({ title: words, checks: fc.array(check, { maxLength: 3 }) }), { maxLength: 3 }) })],
+  ['paired', pairReplySchema, readPair, fc.record({ closesAt: instant, connectionId: name })],
+  ['checks', checksReplySchema, readChecks, fc.record({ closesAt: instant, connectionId: name, stations: fc.array(fc.record({ title: words, checks: fc.array(check, { maxLength: 3 }) }), { maxLength: 3 }) })],
   ['photograph', photographReplySchema, readPhotograph, fc.record({ pictureId: id, alreadyThere: fc.boolean(), warnings: fc.array(fc.string(), { maxLength: 3 }) })],
   ['arrived', arrivedReplySchema, readArrived, fc.record({ pictureIds: fc.array(id, { maxLength: 5 }) })],
 ]
@@ -35,7 +36,7 @@ it.each(replies)('%s: with any one field gone or of another kind it is refused, 
 it('a check with a field gone or of another kind is refused, as by the schema', () => {
   fc.assert(fc.property(instant, check, fc.nat(), fc.constantFrom(undefined, null, 7, {}), (closesAt, one, at, other) => {
     const keys = Object.keys(one)
-    const reply = { closesAt, stations: [{ title: 'Hubs', checks: [{ ...one, [keys[at % keys.length] ?? '']: other }] }] }
+    const reply = { closesAt, connectionId: 'a-connection', stations: [{ title: 'Hubs', checks: [{ ...one, [keys[at % keys.length] ?? '']: other }] }] }
     expect(checksReplySchema.safeParse(reply).success).toBe(false)
     expect(readChecks(reply)).toBeUndefined()
   }))
