@@ -13,6 +13,8 @@ interface KnownLengthProps {
   readonly sketch: Sketch
   readonly size: PictureSize
   readonly isDrawing: boolean
+  /** Just drawn: its length is typed next. One that comes back by undo leaves the focus where it is, and with it the keys of undo. */
+  readonly isAsked: boolean
   readonly onDraw: () => void
   readonly onPut: (sketch: Sketch, gesture?: string) => void
   readonly onTyped: () => void
@@ -22,7 +24,7 @@ interface KnownLengthProps {
 const shownTiltDegrees = 20
 
 /** What lengths of this picture are measured by; without it none is told. */
-export const KnownLength = ({ sketch, size, isDrawing, onDraw, onPut, onTyped, onRemove }: KnownLengthProps) => {
+export const KnownLength = ({ sketch, size, isDrawing, isAsked, onDraw, onPut, onTyped, onRemove }: KnownLengthProps) => {
   const { words, units } = useReader()
   const said = words.screens.marking.known
   const { known } = sketch
@@ -34,7 +36,7 @@ export const KnownLength = ({ sketch, size, isDrawing, onDraw, onPut, onTyped, o
       {known === undefined && <><p>{said.why}</p>{!isDrawing && <Button onPress={onDraw}>{said.draw}</Button>}</>}
       {known !== undefined && (
         <>
-          <KnownLengthField label={said.length} value={known.lengthM} writtenIn={known.writtenIn} onChange={(lengthM, writtenIn) => onPut({ ...sketch, known: { ...known, lengthM, writtenIn } }, 'known length')} onSubmit={onTyped} isFocused={known.lengthM === undefined} />
+          <KnownLengthField label={said.length} value={known.lengthM} writtenIn={known.writtenIn} onChange={(lengthM, writtenIn) => onPut({ ...sketch, known: { ...known, lengthM, writtenIn } }, 'known length')} onSubmit={onTyped} isFocused={isAsked} />
           {typeof problem === 'object' && <p role="alert" className={layout.refused}>{sayRefusal(words, problem)}</p>}
           <Button onPress={onRemove}>{words.screens.marking.remove}</Button>
           {tilt && <p className={layout.soft}>{say(said.tilt, { degrees: tilt.degrees, share: `${Math.round(tilt.missingShare * 100)} %` }, units)}</p>}

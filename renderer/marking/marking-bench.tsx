@@ -1,4 +1,4 @@
-import { useEffect, useRef, useState } from 'react'
+import { useCallback, useEffect, useRef, useState } from 'react'
 import { Button } from '../parts/button'
 import layout from '../picture-board/bench.module.css'
 import { HistoryButtons } from '../picture-board/history-buttons'
@@ -29,12 +29,26 @@ export const MarkingBench = ({ picture, history, onHistory }: MarkingBenchProps)
   const [tool, setTool] = useState<Tool>('arrow')
   const [wanted, setWanted] = useState<Chosen>()
   const [writing, setWriting] = useState<Writing>()
+  /** The known length just drawn. */
+  const [asked, setAsked] = useState<Sketch['known']>()
   const [isMissing, setMissing] = useState(false)
   const bench = useRef<HTMLDivElement>(null)
   // What was undone cannot be chosen any more.
   const chosen = chosenMark(sketch, wanted) === undefined ? undefined : wanted
   const mark = chosenMark(sketch, chosen)
   const change = (next: Sketch, gesture?: string): void => onHistory((before) => put(before, next, gesture))
+  const stepBack = useCallback((step: (before: History<Sketch>) => History<Sketch>): void => {
+    setAsked(undefined)
+    onHistory(step)
+  }, [onHistory])
+  const draw = (next: Sketch, gesture?: string): void => {
+    if (tool === 'known') setAsked(next.known)
+    change(next, gesture)
+  }
+  const typeLength = (next: Sketch, gesture?: string): void => {
+    setAsked(undefined)
+    change(next, gesture)
+  }
   const toStage = (): void => bench.current?.querySelector<HTMLElement>('[role="application"]')?.focus()
   const take = (next: Tool): void => {
     setWriting(undefined)
@@ -57,27 +71,27 @@ export const MarkingBench = ({ picture, history, onHistory }: MarkingBenchProps)
   useEffect(toStage, [])
   const isMeasuring = tool === 'length' || tool === 'known' || sketch.known !== undefined || sketch.marks.some(({ kind }) => kind === 'length')
   return (
-    <div ref={bench} className={layout.bench}>
+    <div ref={bench} className={layout.bench} data-writing={writing !== undefined}>
       <div className={layout.left}>
         {isMissing ? <p role="alert" className={layout.refused}>{pictureBoard.notShown}</p> : (
           <MarkingStage
-            picture={picture} sketch={sketch} tool={tool} chosen={chosen} writing={writing} onTool={take} onChoose={setWanted} onPut={change}
-            onWrite={(at) => setWriting({ at, text: '' })} history={<HistoryButtons history={history} onHistory={onHistory} />} onNoImage={() => setMissing(true)}
+            picture={picture} sketch={sketch} tool={tool} chosen={chosen} writing={writing} onTool={take} onChoose={setWanted} onPut={draw}
+            onWrite={(at) => setWriting({ at, text: '' })} history={<HistoryButtons history={history} onHistory={stepBack} />} onNoImage={() => setMissing(true)}
           />
         )}
       </div>
       <div className={layout.panel}>
+        {writing && <NewWords key={writing.at.join()} text={writing.text} onType={(text) => setWriting({ ...writing, text })} onDone={putWords} onGiveUp={stopWriting} />}
         <ToolChoice tool={tool} onTool={take} />
         <p>{said.tell[tool]}</p>
-        {writing && <NewWords key={writing.at.join()} text={writing.text} onType={(text) => setWriting({ ...writing, text })} onDone={putWords} onGiveUp={stopWriting} />}
-        {mark !== undefined && chosen !== undefined && chosen !== 'known' && (
+        {writing === undefined && mark !== undefined && chosen !== undefined && chosen !== 'known' && (
           <section aria-label={said.chosen} className={style.part}>
             <h3>{nameOfMark(layerOf(sketch, size), chosen, reader)}</h3>
             {mark.kind === 'text' && <ChangedWords key={chosen} text={mark.text} onChange={(text) => change(withMark(sketch, chosen, { ...mark, text }), `words ${chosen}`)} />}
             <Button onPress={() => remove(chosen)}>{said.remove}</Button>
           </section>
         )}
-        {isMeasuring && <KnownLength sketch={sketch} size={size} isDrawing={tool === 'known'} onDraw={() => { take('known'); toStage() }} onPut={change} onTyped={toStage} onRemove={() => remove('known')} />}
+        {isMeasuring && <KnownLength sketch={sketch} size={size} isDrawing={tool === 'known'} isAsked={asked !== undefined && sketch.known === asked} onDraw={() => { take('known'); toStage() }} onPut={typeLength} onTyped={toStage} onRemove={() => remove('known')} />}
       </div>
     </div>
   )

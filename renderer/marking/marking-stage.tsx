@@ -93,7 +93,7 @@ export const MarkingStage = ({ picture, sketch, tool, chosen, writing, onTool, o
     tell(said.drawn, nameOfMark(layerOf(drawn, size), which, reader))
   }
   const remove = (which: Chosen): void => {
-    tell(pictureBoard.removed, nameOfMark(layer, which, reader))
+    tell(said.removed, nameOfMark(layer, which, reader))
     onPut(withoutMark(sketch, which))
     onChoose(undefined)
     frame.current?.focus()

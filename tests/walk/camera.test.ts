@@ -7,7 +7,7 @@ import type { Photograph } from '../../shared-logic/survey/records'
 import { en } from '../../shared-logic/words/en'
 import { beginSurvey } from './desk-beside'
 import { cameraFlags, noCameraFlags, quarters, writeFilm, type Rgb } from './fake-camera'
-import { lookAt, overflowOn } from './look'
+import { lookAt, overflowOn, screensFolder } from './look'
 import { makeYardFolder, startProgram, type Program } from './program'
 import { openBrowser, openWindow, type ProgramWindow } from './window'
 

@@ -26,7 +26,8 @@ export const markingWords = {
   },
   press: { move: 'Choose here', arrow: 'Set point', circle: 'Set point', box: 'Set point', freehand: 'Begin or end', text: 'Words here', length: 'Set point', known: 'Set point' },
   started: '{name} begun at {x}, {y}. Now its other end.',
-  drawn: '{name} drawn.',
+  drawn: 'Drawn. {name}.',
+  removed: 'Taken away. {name}.',
   full: 'No more marks fit on this photograph. Take one away first.',
   roleOfMark: 'mark',
   chosen: 'Chosen mark',
@@ -55,6 +56,8 @@ export const markingWords = {
     length: '{length} ± {uncertainty}',
     noLength: 'length not known',
     known: 'known: {length}',
+    /** In short, beside lengths that are printed or shown. */
+    lengthsHold: 'Lengths hold where rule and thing lie in one plane, square to the camera; {degrees}° askew is {share}. The ± is for reading the ends and the rule alone.',
     marked: 'marked: {marks}',
     text: '“{text}”',
     kinds: { arrow: 'arrow', circle: 'circle', box: 'box', freehand: 'line drawn by hand' },
