@@ -4,20 +4,23 @@ import type { ReportDocument } from '../../shared-logic/report/document'
 import type { ParsedInputOf } from '../../shared-logic/contract/contract'
 import { refuse } from '../../shared-logic/contract/refusal'
 import type { RecordEnd } from '../../shared-logic/proof/entry'
+import type { RecordedPhotograph } from '../../shared-logic/proof/acts'
 import type { CorrosionSurvey, ReportRow, Survey } from '../../shared-logic/survey/records'
 import type { Settings } from '../../shared-logic/survey/settings'
 import { en } from '../../shared-logic/words/en'
+import { nameHarmed } from '../../shared-logic/words/say-harmed'
 import type { WrittenReport } from '../report/write-report'
 import type { ReadableDb, WritableDb } from '../store/database'
 import { corrosionOf } from '../store/corrosion'
 import { yardRig } from '../store/rigs'
 import { insertReport, lastNumber, listReports, reportsOf, takeNumber } from '../store/reports'
-import { recordedCopies, recordEnd } from '../store/photograph-log'
+import { photographsToRecord, recordedCopies, recordEnd } from '../store/photograph-log'
 import { enterIssued } from '../store/report-log'
 import { surveySearchText } from '../store/search-text'
 import { readSettings } from '../store/settings'
 import { changeSurvey, freezeRig } from '../store/surveys'
 import { asDiskRefusal } from '../store/disk-refusals'
+import { harmedOriginals, originalsNamed, type OriginalsFound } from './harmed-originals'
 import { localDate } from './local-date'
 import type { Parts, Procedures } from './parts'
 import { readPicture, type RecordedCopies } from './read-picture'
@@ -34,6 +37,8 @@ interface Draft {
   readonly photographRecord: RecordEnd | undefined
   /** The copies of its photographs by that record. */
   readonly copies: RecordedCopies
+  /** Every original that the report rests on. */
+  readonly originals: readonly RecordedPhotograph[]
   /** Corroded spots of all the rig's surveys. */
   readonly corrosion: readonly CorrosionSurvey[]
   readonly year: number
@@ -55,8 +60,9 @@ const draft = async (db: ReadableDb, { clock, zone }: Parts, surveyId: string): 
   const date = localDate(at, zone)
   const year = Number(date.slice(0, 4))
   const newNumber = kept.report_number === null ? (await lastNumber(db, year)) + 1 : undefined
+  const survey = await wholeSurvey(db, kept)
   return {
-    survey: await wholeSurvey(db, kept), changeCount: kept.change_count, settings, photographRecord: await recordEnd(db, surveyId), copies: await recordedCopies(db, surveyId), corrosion: await corrosionOf(db, kept.rig_id), year, newNumber,
+    survey, changeCount: kept.change_count, settings, photographRecord: await recordEnd(db, surveyId), copies: await recordedCopies(db, surveyId), originals: originalsNamed(survey, await photographsToRecord(db, surveyId)), corrosion: await corrosionOf(db, kept.rig_id), year, newNumber,
     number: kept.report_number ?? sayNumber(year, newNumber ?? 1), revision: kept.revision + 1, issuedAt: at.toISOString(), date,
   }
 }
@@ -103,13 +109,19 @@ const judgeAnew = async (db: WritableDb, surveyId: string): Promise<void> => {
   if (kept.catalogue_version !== catalogueVersion) await keepSummary(db, kept, await yardRig(db, kept.rig_id))
 }
 
-/** Writes the PDF first and records it after: a crash between leaves a file nobody was told of, never a number without its report. */
-const issue = async (parts: Parts, { surveyId, withPlaces }: ParsedInputOf<'reports.issue'>): Promise<ReportRow> => {
+/**
+ * Reads every original first: the report vouches for what was found, and where that is harm the surveyor has been told.
+ * Writes the PDF before it is recorded: a crash between leaves a file nobody was told of, never a number without its report.
+ */
+const issue = async (parts: Parts, { surveyId, withPlaces, isHarmKnown }: ParsedInputOf<'reports.issue'>): Promise<ReportRow> => {
+  const found: OriginalsFound = new Map()
   await parts.yard.write((db) => judgeAnew(db, surveyId))
   for (let attempt = 0; attempt < attempts; attempt += 1) {
     const made = await parts.yard.read((db) => draft(db, parts, surveyId))
     const { survey, settings, photographRecord, corrosion, number, revision, issuedAt } = made
-    const document = composeReport({ survey, settings, number, revision, issuedAt, programVersion: parts.version, words: en, withPlaces, photographRecord, corrosion })
+    const harmed = await harmedOriginals(parts.yard.folder, made.originals, found)
+    if (harmed.length > 0 && !isHarmKnown) return refuse('report.originals-harmed', { harmed: nameHarmed(en, harmed) })
+    const document = composeReport({ survey, settings, number, revision, issuedAt, programVersion: parts.version, words: en, withPlaces, photographRecord, corrosion, harmed: new Map(harmed.map(({ sha256, harm }) => [sha256, harm])) })
     const pdf = await write(parts, document, made.copies)
     const report = await parts.yard.write((db) => record(db, parts, made, document, pdf))
     if (report) return report

@@ -80,7 +80,7 @@ const surveyTandem = async (desk: Desk, undo: Undo): Promise<void> => {
   // Last, for an issued report is never taken back.
   for (const { surveyId, rig } of walked) {
     await desk['rigs.save']({ rigId, rig })
-    await desk['reports.issue']({ surveyId, withPlaces: false })
+    await desk['reports.issue']({ surveyId, withPlaces: false, isHarmKnown: false })
   }
 }
 

@@ -5,6 +5,8 @@ import type { Verdict } from '../../shared-logic/survey/verdict'
 export const ink = '#1b2126'
 export const softInk = '#4d5860'
 export const hairline = '#b4bcc2'
+/** Behind a picture that does not fill its column. */
+export const mat = '#f1f3f4'
 
 /** Okabe and Ito 2008, colour-blind-safe. Edges and shapes only: words beside them are ink. */
 export const verdictColour: Readonly<Record<Verdict, string>> = {

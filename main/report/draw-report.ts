@@ -15,7 +15,14 @@ import { drawNotSeen, drawStations } from './stations'
 import { styles } from './styles'
 import { drawSums } from './sums/draw-sums'
 
-/** Names the photographs whose file is gone or damaged, for whoever looks for them in the register. */
+/** Which originals were not found as they came in: before the register, which gives the hashes they came in with. */
+const drawHarmed = (sheet: Sheet, { originalsHarmed }: ReportDocument): void => {
+  if (originalsHarmed === undefined) return
+  sheet.paragraph(originalsHarmed, styles.strong, sheet.whole)
+  sheet.y += 6
+}
+
+/** Names the photographs that could not be printed, for whoever looks for them in the register. */
 const drawMissing = (sheet: Sheet, { photographs, labels }: ReportDocument, album: Album): void => {
   const missing = photographs.filter(({ sha256 }) => album.isMissing(sha256)).map(({ number }) => number)
   if (missing.length === 0) return
@@ -42,6 +49,7 @@ const drawPhotographPart = async (sheet: Sheet, document: ReportDocument, album:
     }
   }
   beginPart(sheet, bookmarks, labels.register)
+  drawHarmed(sheet, document)
   if (photographs.length === 0) sheet.paragraph(photographsKept ?? labels.noPhotographs, styles.body, sheet.whole)
   else {
     drawMissing(sheet, document, album)

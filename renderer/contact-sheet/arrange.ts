@@ -35,8 +35,8 @@ const isFound = ({ photograph, where }: SheetPhotograph, words: readonly string[
 const rankOf = (walk: ReadonlyMap<string, number>) => ({ owner, photograph }: SheetPhotograph): number =>
   owner === undefined ? walk.size + (photograph.checkId === undefined ? 1 : 0) : (walk.get(owner.key) ?? walk.size)
 
-/** As the camera's clock showed it, whatever its zone; without a time last. */
-const takenOf = ({ photograph: { takenAt } }: SheetPhotograph): string => takenAt?.slice(0, 19) ?? '9'
+/** As the camera's clock showed it, whatever its zone, or ours for what this program took; without a time last. */
+const takenOf = ({ taken }: SheetPhotograph): string => taken?.at.slice(0, 19) ?? '9'
 const arrivalOf = ({ photograph: { addedAt, id } }: SheetPhotograph): string => `${addedAt} ${id}`
 const byText = (textOf: (each: SheetPhotograph) => string) => (a: SheetPhotograph, b: SheetPhotograph): number => (textOf(a) < textOf(b) ? -1 : textOf(a) > textOf(b) ? 1 : 0)
 

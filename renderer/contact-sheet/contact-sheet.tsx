@@ -115,7 +115,7 @@ export const ContactSheet = ({ survey, intake }: ContactSheetProps) => {
       )}
       {opened.viewed !== undefined && (
         <PhotographViewer
-          list={viewing} viewedId={opened.viewed} onView={view} onClose={() => open({})} survey={survey}
+          list={viewing} viewedId={opened.viewed} onView={view} onClose={() => open({})} survey={survey} zone={survey.zone}
           {...(!isFrozen && { photographs: viewed })}
         />
       )}

@@ -1,5 +1,6 @@
 import { memo } from 'react'
 import { Button, GridListItem } from 'react-aria-components'
+import type { TimeTaken } from '../../shared-logic/photographs/time-taken'
 import { say, sayDay } from '../../shared-logic/words/say'
 import { MarkedPicture } from '../marking/marked-picture'
 import { useWords } from '../parts/use-words'
@@ -21,14 +22,14 @@ interface PictureCellProps {
 
 type Words = ReturnType<typeof useWords>
 
-/** '10:05', or with its day where it is of another: '20 Nov, 10:05'. */
-const sayTaken = (takenAt: string, surveyDate: string): string => {
-  const time = takenAt.slice(11, 16)
-  return takenAt.startsWith(surveyDate) ? time : `${sayDay(takenAt, takenAt.startsWith(surveyDate.slice(0, 4)))}, ${time}`
+/** '10:05', or with its day where it is of another: '20 Nov, 10:05', '16 May 2024, 10:05'. */
+const sayTaken = ({ at }: TimeTaken, surveyDate: string): string => {
+  const time = at.slice(11, 16)
+  return at.startsWith(surveyDate) ? time : `${sayDay(at, at.startsWith(surveyDate.slice(0, 4)))}, ${time}`
 }
 
-const factsOf = ({ photograph }: SheetPhotograph, surveyDate: string, { screens: { contactSheet: said } }: Words): string =>
-  [said.sources[photograph.source], ...(photograph.takenAt === undefined ? [] : [sayTaken(photograph.takenAt, surveyDate)])].join(' · ')
+const factsOf = ({ photograph, taken }: SheetPhotograph, surveyDate: string, { screens: { contactSheet: said } }: Words): string =>
+  [said.sources[photograph.source], ...(taken === undefined ? [] : [sayTaken(taken, surveyDate)])].join(' · ')
 
 /** What is to be known before it is printed, in short. */
 const flagsOf = ({ photograph, warnings, alike }: SheetPhotograph, { screens: { contactSheet: said } }: Words): string[] => {

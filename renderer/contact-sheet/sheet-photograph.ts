@@ -1,3 +1,4 @@
+import type { TimeTaken } from '../../shared-logic/photographs/time-taken'
 import type { Assessed } from '../../shared-logic/survey/assess'
 import type { Photograph } from '../../shared-logic/survey/records'
 import type { StationId } from '../../shared-logic/survey/station'
@@ -9,6 +10,8 @@ export interface SheetPhotograph {
   /** The check at its place; absent for one of no check, and where the check is no longer asked. */
   readonly owner: Assessed | undefined
   readonly station: StationId | undefined
+  /** When, and by whose clock; undefined where nobody knows. */
+  readonly taken: TimeTaken | undefined
   /** Caption, or the file's name where there is none. */
   readonly name: string
   /** 'Oil level, left front', or that it belongs to no check. */

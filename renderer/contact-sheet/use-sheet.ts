@@ -4,6 +4,7 @@ import { alikeAmong } from '../../shared-logic/photographs/alike'
 import { assess, type Assessed } from '../../shared-logic/survey/assess'
 import { factsOf } from '../../shared-logic/survey/facts'
 import { placeKey } from '../../shared-logic/survey/keys'
+import { timeTaken } from '../../shared-logic/photographs/time-taken'
 import type { Photograph, Survey } from '../../shared-logic/survey/records'
 import type { Words } from '../../shared-logic/words/en'
 import { namePlace, sayPosition } from '../../shared-logic/words/position'
@@ -43,8 +44,8 @@ const whereOf = (words: Words, { checkId, position }: CheckPlace, owner: Assesse
 
 const calledOn = ({ caption, fileName }: Photograph): string => (caption.trim() === '' ? fileName : caption.trim())
 
-const asShown = (words: Words, photograph: Photograph, owner: Assessed | undefined, where: string, alike: readonly string[]): SheetPhotograph => ({
-  id: photograph.id, photograph, owner, station: owner?.check.station, name: calledOn(photograph), where, warnings: shortWarnings(words, photograph), alike,
+const asShown = (words: Words, photograph: Photograph, zone: string, owner: Assessed | undefined, where: string, alike: readonly string[]): SheetPhotograph => ({
+  id: photograph.id, photograph, owner, station: owner?.check.station, taken: timeTaken(photograph, zone), name: calledOn(photograph), where, warnings: shortWarnings(words, photograph), alike,
 })
 
 /** By id, the names of those that are the same picture or look like it. */
@@ -59,7 +60,7 @@ const areSame = (a: readonly string[], b: readonly string[]): boolean => a.lengt
 export const useSheet = (survey: Survey): SheetContents => {
   const words = useWords()
   const assessed = useAssessed(survey)
-  const { rig, photographs } = survey
+  const { rig, photographs, zone } = survey
   const places = useMemo(() => {
     const owners = new Map(assessed.map((each) => [each.key, each]))
     return {
@@ -79,11 +80,11 @@ export const useSheet = (survey: Survey): SheetContents => {
       if (before !== undefined && areSame(before.alike, alike)) return before
       const { checkId, position } = photograph
       const place = checkId === undefined || position === undefined ? undefined : { checkId, position }
-      const now = asShown(words, photograph, place && places.owners.get(placeKey(place.checkId, place.position)), place === undefined ? words.screens.contactSheet.noCheck : places.whereIs(place), alike)
+      const now = asShown(words, photograph, zone, place && places.owners.get(placeKey(place.checkId, place.position)), place === undefined ? words.screens.contactSheet.noCheck : places.whereIs(place), alike)
       places.known.set(photograph, now)
       return now
     })
-  }, [photographs, places, words])
+  }, [photographs, places, words, zone])
   const counts = useMemo(() => countAtTargets(photographs, placeKey), [photographs])
   return { photographs: shown, walk: places.walk, groups: places.groups, counts, whereIs: places.whereIs }
 }

@@ -5,6 +5,7 @@ import { LinkButton } from '../parts/link-button'
 import { Page } from '../parts/page'
 import { Waiting } from '../parts/progress'
 import { LoadProblem } from '../parts/load-problem'
+import { ProofPanel } from '../proof/proof-panel'
 import { useUnits } from '../parts/use-settings'
 import { useWords } from '../parts/use-words'
 import { EarlierRevisions } from './earlier-revisions'
@@ -43,6 +44,7 @@ export const ReportPage = ({ surveyId }: ReportPageProps) => {
           <IssuedReport report={newest} survey={survey.data} />
           <EarlierRevisions reports={earlier} />
           <ReopenSurvey survey={survey.data} newest={newest} />
+          <ProofPanel key={survey.data.photographs.length} survey={survey.data} />
           <SurveyAsIssued survey={survey.data} />
         </div>
       )}

@@ -73,7 +73,7 @@ const StationRows = ({ assessed, survey }: StationRowsProps) => {
               <th scope="row">{title}{place !== '' && <span className={style.soft}> · {place}</span>}</th>
               <td>
                 {each.answer?.aside?.reason ?? (readings.length > 0 ? readings.map((reading) => reading.value).join('; ') : reasonOf(words, each, units))}
-                {photographs.length > 0 && <SmallPhotographs photographs={photographs} />}
+                {photographs.length > 0 && <SmallPhotographs photographs={photographs} zone={survey.zone} />}
               </td>
               <td><VerdictMark verdict={each.verdict} /></td>
             </tr>

@@ -54,7 +54,7 @@ const Finding = ({ finding, number, survey }: FindingProps) => {
         <p className={style.soft}>{consequenceOf(words, finding)}</p>
         {remedy !== undefined && <p>{remedy}</p>}
         {note !== undefined && <p className={style.note}>{note}</p>}
-        {photographs.length > 0 && <SmallPhotographs photographs={photographs} />}
+        {photographs.length > 0 && <SmallPhotographs photographs={photographs} zone={survey.zone} />}
         {photographs.length === 0 && finding.check.photograph === true && <p className={style.soft}>{review.wantsPhotograph}</p>}
       </div>
       <div className={style.weight}>

@@ -9,10 +9,12 @@ import style from './review.module.css'
 
 interface SmallPhotographsProps {
   readonly photographs: readonly Photograph[]
+  /** IANA zone of their survey. */
+  readonly zone: string
 }
 
 /** Photographs in a row, to be looked at large and not changed here. */
-export const SmallPhotographs = ({ photographs }: SmallPhotographsProps) => {
+export const SmallPhotographs = ({ photographs, zone }: SmallPhotographsProps) => {
   const said = useWords().screens.survey.photographs
   const units = useUnits()
   const [viewed, setViewed] = useState<string>()
@@ -24,7 +26,7 @@ export const SmallPhotographs = ({ photographs }: SmallPhotographsProps) => {
           return <Thumbnail key={photograph.id} photograph={photograph} name={name} onPress={() => setViewed(photograph.id)} />
         })}
       </ul>
-      {viewed !== undefined && <PhotographViewer list={photographs} viewedId={viewed} onView={setViewed} onClose={() => setViewed(undefined)} />}
+      {viewed !== undefined && <PhotographViewer list={photographs} viewedId={viewed} onView={setViewed} onClose={() => setViewed(undefined)} zone={zone} />}
     </>
   )
 }

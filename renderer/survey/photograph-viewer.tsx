@@ -1,9 +1,11 @@
 import { useState } from 'react'
+import { sayLengthsHold } from '../../shared-logic/marking/say-marks'
 import { turnedSize } from '../../shared-logic/marking/turned'
 import type { Photograph, Survey } from '../../shared-logic/survey/records'
 import { say } from '../../shared-logic/words/say'
 import { MarkingBoard } from '../marking/marking-board'
 import { MarkedPicture } from '../marking/marked-picture'
+import { useReader } from '../marking/use-reader'
 import { Button } from '../parts/button'
 import { Dialog } from '../parts/dialog'
 import { TextField } from '../parts/text-field'
@@ -27,6 +29,8 @@ interface PhotographViewerProps {
   readonly photographs?: Photographs
   /** With it, it is said which others of the survey look alike. */
   readonly survey?: Pick<Survey, 'rig' | 'photographs'>
+  /** IANA zone the survey is made in. */
+  readonly zone: string
   /** Opens the camera, to take one again. */
   readonly onCamera?: () => void
 }
@@ -40,9 +44,10 @@ const widthAt = (photograph: Photograph, zoom: number): string => {
 }
 
 /** One photograph, large: closer, turned, its caption, what the camera wrote, the way to the next, and away with it. */
-export const PhotographViewer = ({ list, viewedId, onView, onClose, photographs, survey, onCamera }: PhotographViewerProps) => {
+export const PhotographViewer = ({ list, viewedId, onView, onClose, photographs, survey, zone, onCamera }: PhotographViewerProps) => {
   const { survey: { photographs: said }, marking } = useWords().screens
   const units = useUnits()
+  const reader = useReader()
   const index = Math.max(0, list.findIndex((each) => each.id === viewedId))
   const photograph = list[index]
   const [zoom, setZoom] = useState(0)
@@ -51,6 +56,7 @@ export const PhotographViewer = ({ list, viewedId, onView, onClose, photographs,
   const turn = photograph && photographs && ((quarters: 1 | -1): void => photographs.turn(photograph, quarters))
   useViewerKeys(turn, areKeysOn && !isMarking)
   if (photograph === undefined) return null
+  const lengthsHold = sayLengthsHold(photograph.marks, reader)
   const name = photograph.caption === '' ? say(said.number, { number: index + 1 }, units) : photograph.caption
   const step = (by: number): void => {
     const to = list[index + by]
@@ -91,7 +97,8 @@ export const PhotographViewer = ({ list, viewedId, onView, onClose, photographs,
         <div className={style.words}>
           <PhotographRemarks key={photograph.sha256} photograph={photograph} name={name} survey={survey} photographs={photographs} onCamera={onCamera && (() => { onClose(); onCamera() })} />
           {photographs && <CaptionField key={photograph.id} photograph={photograph} photographs={photographs} />}
-          <FromCamera photograph={photograph} />
+          {lengthsHold !== undefined && <p className={style.soft}>{lengthsHold}</p>}
+          <FromCamera photograph={photograph} zone={zone} />
         </div>
       </div>
       {photographs && isMarking && <MarkingBoard photograph={photograph} onKeep={(layer) => photographs.mark(photograph, layer)} onClose={() => setMarking(false)} />}

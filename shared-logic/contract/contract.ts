@@ -83,8 +83,11 @@ export const contract = {
   'proof.verify': reads(surveyRef, verifiedSchema),
   /** Ends the verifying of a survey; who asked for it is refused with 'proof.stopped'. */
   'proof.stop': reads(surveyRef, nothing),
-  /** `withPlaces` prints where each photograph was taken, by its camera; left out unless it is wanted. */
-  'reports.issue': writes(surveyRef.extend({ withPlaces: z.boolean().default(false) }), z.object({ report: reportRowSchema })),
+  /**
+   * `withPlaces` prints where each photograph was taken, by its camera; left out unless it is wanted. Every original is read anew first:
+   * where one is not as it came in, it is refused with 'report.originals-harmed' unless that `isHarmKnown`; the report then says which.
+   */
+  'reports.issue': writes(surveyRef.extend({ withPlaces: z.boolean().default(false), isHarmKnown: z.boolean().default(false) }), z.object({ report: reportRowSchema })),
   'reports.list': reads(z.object({ surveyId: idSchema.optional(), ...page }), z.object({ reports: z.array(reportRowSchema) })),
 } as const
 

@@ -1,3 +1,4 @@
+import { tiltNote } from '../measuring/tilt'
 import { formatAsWritten, formatQuantity } from '../units/convert'
 import { measured, type UnitSystem } from '../units/quantity'
 import type { Words } from '../words/en'
@@ -38,4 +39,13 @@ export const sayMarks = (layer: MarkLayer | undefined, reader: Reader): string =
   if (layer === undefined) return ''
   const parts = [...layer.marks.map((mark) => sayMark(layer, mark, reader)), ...(layer.scale ? [sayKnown(layer.scale, reader)] : [])]
   return parts.length === 0 ? '' : say(reader.words.screens.marking.on.marked, { marks: parts.join(', ') }, reader.units)
+}
+
+const toldTiltDegrees = 20
+
+/** Where the lengths of a layer hold, and what the figure after ± covers; undefined where none is told. To stand beside them wherever they are printed or shown. */
+export const sayLengthsHold = (layer: MarkLayer | undefined, { words, units }: Reader): string | undefined => {
+  const tilt = tiltNote.find(({ degrees }) => degrees === toldTiltDegrees)
+  if (tilt === undefined || layer?.scale === undefined || !layer.marks.some(({ kind }) => kind === 'length')) return undefined
+  return say(words.screens.marking.on.lengthsHold, { degrees: tilt.degrees, share: `${Math.round(tilt.missingShare * 100)} %` }, units)
 }

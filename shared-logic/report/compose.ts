@@ -6,9 +6,10 @@ import { say, sayDate } from '../words/say'
 import { cautionsPart } from './cautions'
 import { notSeenPart, sourcesPart, stationsPart } from './checks-part'
 import { corrosionPart } from './corrosion-part'
-import { contextOf, type ReportContext } from './context'
+import { contextOf, type Harmed, type ReportContext } from './context'
 import type { ReportDocument } from './document'
 import { byWhenKey, findingsPart, furtherFails, photographsWanted, threeThings } from './findings-part'
+import { originalsHarmed, photographMethod } from './originals-part'
 import { photographsPart, sayLeftOut } from './photographs-part'
 import { planPart } from './plan-part'
 import { rigLines, rigPart } from './rig-facts'
@@ -33,6 +34,8 @@ export interface ReportInput {
   readonly withPlaces?: boolean
   /** Where the survey's record of photographs stands; a survey that is only a file has none. */
   readonly photographRecord?: RecordEnd | undefined
+  /** Every original was read anew for this report: those that are not as they came in. Absent for a survey that is only a file. */
+  readonly harmed?: Harmed
 }
 
 type Head = Pick<ReportDocument, 'language' | 'paper' | 'number' | 'revision' | 'surveyId' | 'surveyDate' | 'issuedAt' | 'programVersion' | 'catalogueVersion' | 'ruleBook'
@@ -63,7 +66,9 @@ const headOf = ({ survey, settings, number, revision, issuedAt, programVersion, 
 })
 
 const methodOf = ({ survey, programVersion, words, revision }: ReportInput, context: ReportContext): string[] => [
-  ...words.report.method.map((paragraph) => say(paragraph, { date: { date: survey.surveyDate }, programVersion, catalogueVersion: survey.catalogueVersion }, context.units)),
+  ...words.report.method.map((paragraph) => say(paragraph, { date: { date: survey.surveyDate } }, context.units)),
+  ...photographMethod(context),
+  say(words.report.made, { programVersion, catalogueVersion: survey.catalogueVersion }, context.units),
   ...(revision > 1 ? [say(words.report.revised, { revision }, context.units)] : []),
 ]
 
@@ -76,7 +81,7 @@ const recordPart = ({ photographRecord, words }: ReportInput, context: ReportCon
 /** Words a survey into a report. Pure: the same input gives the same document. */
 export const composeReport = (input: ReportInput): ReportDocument => {
   const { survey, words, settings } = input
-  const context = contextOf(survey, words, settings.units)
+  const context = contextOf(survey, words, settings.units, input.harmed)
   const findings = findingsPart(context)
   const corrosion = corrosionPart(context, input.corrosion ?? [])
   const sums = sumsPart(context, settings.sums)
@@ -99,6 +104,7 @@ export const composeReport = (input: ReportInput): ReportDocument => {
     ...(sums && { sums }),
     photographs: photographsPart(context, input.withPlaces ?? false),
     photographsKept: sayLeftOut(survey.photographs.length - context.photographs.length, context.photographs.length, context),
+    ...originalsHarmed(context),
     ...recordPart(input, context),
     cautions: cautionsPart(context, sums),
     method: methodOf(input, context),

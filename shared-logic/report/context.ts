@@ -1,4 +1,5 @@
 import { catalogue } from '../checks/catalogue'
+import type { Harm } from '../proof/originals'
 import { assess, type Assessed } from '../survey/assess'
 import { factsOf } from '../survey/facts'
 import { findingsOf } from '../survey/findings'
@@ -25,9 +26,14 @@ export interface ReportContext {
   readonly photographsOf: (key: string) => number[]
   /** How many photographs of a check are kept with the survey and do not print. */
   readonly leftOutOf: (key: string) => number
+  /** What was found of originals, by their hash; undefined where the survey is only a file and there was none to hold to. */
+  readonly harmed: Harmed | undefined
 }
 
-export const contextOf = (survey: Survey, words: Words, units: UnitSystem): ReportContext => {
+/** Originals that are not as they came in, by their hash; every other one was looked at and found to be. */
+export type Harmed = ReadonlyMap<string, Harm>
+
+export const contextOf = (survey: Survey, words: Words, units: UnitSystem, harmed?: Harmed): ReportContext => {
   const assessed = assess(catalogue, factsOf(survey))
   const findings = findingsOf(assessed)
   const numbers = new Map(findings.map((finding, index) => [finding.key, index + 1]))
@@ -44,5 +50,6 @@ export const contextOf = (survey: Survey, words: Words, units: UnitSystem): Repo
     findingNumber: (key) => numbers.get(key),
     photographsOf: (key) => photographs.filter((photograph) => photograph.owner?.key === key).map(({ number }) => number),
     leftOutOf: (key) => leftOut.get(key) ?? 0,
+    harmed,
   }
 }

@@ -3,7 +3,7 @@ import { corrosionCheckId } from '../corrosion/check-id'
 import { isPresent } from '../corrosion/corroded-share'
 import { corrosionPlan, type SpotMark } from '../drawings/corrosion/corrosion-plan'
 import { marksDrawing } from '../marking/marks-drawing'
-import { sayMarks } from '../marking/say-marks'
+import { sayLengthsHold, sayMarks } from '../marking/say-marks'
 import { spotsIn } from '../survey/answer'
 import type { CorrosionSurvey } from '../survey/records'
 import type { Spot } from '../survey/spot'
@@ -84,8 +84,10 @@ const pictureOf = ({ number, grading: { spot } }: NumberedSpot, context: ReportC
   const photograph = printed?.number
   const { quarterTurns, marks } = printed?.photograph ?? { quarterTurns: 0 }
   const values = { number, place: spot.place, photograph: photograph ?? '–', area: measured('area', measurement.result.areaM2), uncertainty: measured('area', measurement.result.uncertaintyM2) }
+  const caption = say(photograph === undefined ? said.pictureOfNoRegister : said.picture, { ...values, by: said.outlinedBy[measurement.outline.by], scale: said.scaledBy[measurement.scale.kind] }, context.units)
+  const harm = context.harmed?.get(measurement.sha256)
   return {
-    spot: number, measurement, units: context.units, caption: say(photograph === undefined ? said.pictureOfNoRegister : said.picture, { ...values, by: said.outlinedBy[measurement.outline.by], scale: said.scaledBy[measurement.scale.kind] }, context.units),
+    spot: number, measurement, units: context.units, caption: [caption, harm && context.words.report.photographs.captions[harm], sayLengthsHold(marks, context)].filter((part) => part !== undefined).join(' '),
     alternative: [say(said.pictureAlternative, values, context.units), sayMarks(marks, context)].filter((part) => part !== '').join('; '),
     quarterTurns, ...(marks && { marks: marksDrawing(marks, quarterTurns, context) }),
   }

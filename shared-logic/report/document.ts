@@ -1,5 +1,6 @@
 import { z } from 'zod'
 import { recordEndSchema } from '../proof/entry'
+import { harmSchema } from '../proof/originals'
 import { ruleBookSchema } from '../rules/rule-book'
 import { dateSchema, idSchema, instantSchema, sha256Schema } from '../survey/records'
 import { paperSchema } from '../survey/settings'
@@ -91,6 +92,8 @@ export const photographLineSchema = z.object({
   fileName: text,
   /** Time as the camera wrote it; not trusted, and printed as 'from the camera'. */
   fromTheCamera: text.optional(),
+  /** Of a picture the program took itself: '25 November 2026, 14:05, by this program’s clock'. */
+  byOwnClock: text.optional(),
   /** Where the camera says it was taken: '38.70710° N, 9.13550° W'. Stands in reports that are wanted with places, else never. */
   placeFromTheCamera: text.optional(),
   /** What it shows: 'Oil level, left front', or empty when it belongs to no check. */
@@ -103,6 +106,10 @@ export const photographLineSchema = z.object({
   quarterTurns: z.int().min(0).max(3).default(0),
   /** What is laid over the picture, in px of the turned original, lengths written out; absent where nothing is marked. */
   marks: drawingSchema.optional(),
+  /** Where lengths stand on it: where they hold, and what the figure after ± covers. */
+  lengthsHold: text.optional(),
+  /** Its original was not found as it came in when the report was issued: in a word and in a sentence. */
+  original: z.object({ harm: harmSchema, word: text, sentence: text }).optional(),
   findings: z.array(number),
 })
 export type PhotographLine = z.infer<typeof photographLineSchema>
@@ -170,6 +177,8 @@ export const reportDocumentSchema = z.object({
   photographs: z.array(photographLineSchema),
   /** How many photographs are kept with the survey and not printed, said in a sentence. */
   photographsKept: text.optional(),
+  /** Which originals were not found as they came in when the report was issued, said in sentences; absent where all were, and where none was looked at. */
+  originalsHarmed: text.optional(),
   /** Where the survey's record of photographs stood; who keeps the report can have the record held to it. Absent in reports older than the record. */
   photographRecord: recordEndSchema.extend({ sentence: text }).optional(),
   cautions: z.array(cautionSchema),

@@ -1,5 +1,7 @@
 import { marksDrawing } from '../marking/marks-drawing'
-import { sayMarks } from '../marking/say-marks'
+import { sayLengthsHold, sayMarks } from '../marking/say-marks'
+import { timeTaken } from '../photographs/time-taken'
+import type { Photograph } from '../survey/records'
 import { wordsOf } from '../words/check-sentences'
 import { namePlace } from '../words/position'
 import { say } from '../words/say'
@@ -29,6 +31,20 @@ const alternativeOf = ({ photograph, number }: NumberedPhotograph, shows: string
   return say(context.words.report.photographAlternative, { number, what }, context.units)
 }
 
+/** Whose clock told the time is told with it. */
+const timeOf = (photograph: Photograph, { words, units, survey }: ReportContext): Pick<PhotographLine, 'fromTheCamera' | 'byOwnClock'> => {
+  const taken = timeTaken(photograph, survey.zone)
+  if (taken === undefined) return {}
+  const time = sayCameraTime(taken.at)
+  return taken.by === 'camera' ? { fromTheCamera: time } : { byOwnClock: say(words.report.photographs.ownClock, { time }, units) }
+}
+
+const originalOf = ({ sha256 }: Photograph, { words, harmed }: ReportContext): Pick<PhotographLine, 'original'> => {
+  const harm = harmed?.get(sha256)
+  const { harms, captions } = words.report.photographs
+  return harm === undefined ? {} : { original: { harm, word: harms[harm], sentence: captions[harm] } }
+}
+
 /** The register: every photograph that prints with its number, in the order they are met. `withPlaces` tells where each was taken. */
 export const photographsPart = (context: ReportContext, withPlaces = false): PhotographLine[] =>
   context.photographs.map((each) => {
@@ -37,18 +53,21 @@ export const photographsPart = (context: ReportContext, withPlaces = false): Pho
     const subject = subjectOf(each, context)
     const place = withPlaces ? sayCameraPlace(context.words, photograph) : undefined
     const shows = showsOf(subject, photograph.caption.trim())
+    const lengthsHold = sayLengthsHold(photograph.marks, context)
     return {
       number,
       sha256: photograph.sha256,
       caption: photograph.caption.trim(),
       fileName: photograph.fileName,
-      fromTheCamera: photograph.takenAt === undefined ? undefined : sayCameraTime(photograph.takenAt),
+      ...timeOf(photograph, context),
       ...(place !== undefined && { placeFromTheCamera: place }),
       subject,
       shows,
       alternative: alternativeOf(each, shows, context),
       quarterTurns: photograph.quarterTurns,
       ...(photograph.marks && { marks: marksDrawing(photograph.marks, photograph.quarterTurns, context) }),
+      ...(lengthsHold !== undefined && { lengthsHold }),
+      ...originalOf(photograph, context),
       findings: finding === undefined ? [] : [finding],
     }
   })

@@ -1,6 +1,7 @@
 import type { ByWhen } from '../../survey/verdict'
 import { reportCautions } from './report-cautions'
 import { reportCorrosion } from './report-corrosion'
+import { reportPhotographs } from './report-photographs'
 import { reportSums } from './report-sums'
 
 /** Headings, sentences and cautions of the report. Gaps in braces. */
@@ -127,10 +128,10 @@ export const reportWords = {
     'The rig was walked station by station on {date}. Each check asks one question at one place. Where a check can be judged by rule, the verdict follows from what was recorded, by the criterion and source printed with it; where the surveyor decided otherwise, both verdicts and the reason are printed.',
     'Pass, advisory and fail count what was seen. “Not seen” means a check was asked and could not be made, or was left open; it is never a pass. “Not applicable” was set aside with its reason. The verdict of a station, and of the whole, is the worst of what was seen.',
     'The survey is visual unless an instrument is named. Nothing was dismantled beyond what a check tells, and no load test was made. Figures are as read on the day. What is marked “common practice” rests on trade knowledge without a published source; what is marked “from memory” was not confirmed and never decides a fail by itself.',
-    'Photographs are the surveyor’s, kept unaltered under their SHA-256 fingerprint and printed from reduced copies. Times and places “from the camera” are as the camera wrote them and are not verified.',
-    'Made with Bunkwright {programVersion}, check catalogue {catalogueVersion}. The whole report is attached to this file as data.',
   ],
+  made: 'Made with Bunkwright {programVersion}, check catalogue {catalogueVersion}. The whole report is attached to this file as data.',
   declaration: 'I surveyed this rig on {date} and recorded what this report says was seen.',
+  photographs: reportPhotographs,
   cautions: reportCautions,
   corrosion: reportCorrosion,
   sums: reportSums,

@@ -25,7 +25,7 @@ beforeAll(async () => {
   surveyId = (await desk['surveys.start']({ rigId, purpose: 'yearly', surveyDate: '2026-06-01', ruleBook: 'us' })).id
   await add('hub.png', 1)
   await add('strap.png', 2)
-  await desk['reports.issue']({ surveyId, withPlaces: false })
+  await desk['reports.issue']({ surveyId, withPlaces: false, isHarmKnown: false })
   await desk['surveys.start']({ rigId, purpose: 'sale', surveyDate: '2026-06-02', ruleBook: 'us' })
 }, 60_000)
 afterAll(async () => {

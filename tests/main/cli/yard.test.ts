@@ -18,7 +18,7 @@ beforeAll(async () => {
   rigId = (await desk['rigs.save']({ rig: plainRig('Tern') })).id
   await desk['rigs.save']({ rig: plainRig('Gull') })
   issuedId = (await desk['surveys.start']({ rigId, purpose: 'yearly', surveyDate: '2026-06-01', ruleBook: 'us' })).id
-  await desk['reports.issue']({ surveyId: issuedId, withPlaces: false })
+  await desk['reports.issue']({ surveyId: issuedId, withPlaces: false, isHarmKnown: false })
   await desk['surveys.start']({ rigId, purpose: 'sale', surveyDate: '2026-06-02', ruleBook: 'us' })
 })
 afterAll(async () => {

@@ -66,7 +66,7 @@ const photograph = async (count: number): Promise<void> => {
 
 const issue = async (count: number): Promise<void> => {
   say('asking', count)
-  const { report } = await opened.desk['reports.issue']({ surveyId: survey.id, withPlaces: false })
+  const { report } = await opened.desk['reports.issue']({ surveyId: survey.id, withPlaces: false, isHarmKnown: false })
   say('issued', report.id, report.pdfSha256)
   await ask('surveys.reopen', { surveyId: survey.id })
 }

@@ -4,6 +4,7 @@ import type { SheetPhotograph } from '../../../renderer/contact-sheet/sheet-phot
 import { catalogue } from '../../../shared-logic/checks/catalogue'
 import { assess } from '../../../shared-logic/survey/assess'
 import { factsOf } from '../../../shared-logic/survey/facts'
+import { timeTaken } from '../../../shared-logic/photographs/time-taken'
 import { placeKey } from '../../../shared-logic/survey/keys'
 import type { Photograph } from '../../../shared-logic/survey/records'
 import { aSurvey, fourPhotographs, level, oil, photographOf } from './some-photographs'
@@ -13,7 +14,7 @@ const walk = new Map(assessed.map((each, index) => [each.key, index]))
 
 const asShown = (photograph: Photograph, more: Partial<SheetPhotograph> = {}): SheetPhotograph => {
   const owner = assessed.find(({ key }) => photograph.checkId !== undefined && key === placeKey(photograph.checkId, photograph.position ?? ''))
-  return { id: photograph.id, photograph, owner, station: owner?.check.station, name: photograph.fileName, where: photograph.checkId ?? 'No check', warnings: [], alike: [], ...more }
+  return { id: photograph.id, photograph, owner, station: owner?.check.station, taken: timeTaken(photograph, 'UTC'), name: photograph.fileName, where: photograph.checkId ?? 'No check', warnings: [], alike: [], ...more }
 }
 const all = fourPhotographs.map((photograph) => asShown(photograph))
 const everything: SheetWish = { find: '', sort: 'own', show: 'all', station: 'all' }
@@ -35,6 +36,14 @@ describe('the order of the sheet', () => {
   })
 
   it('goes by the camera’s clock, whatever zone it names, and puts those without a time last', () => expect(shownBy({ sort: 'taken' })).toBe('4 2 1 3'))
+
+  it('takes what this program took as taken when it came in, by its own clock where the survey is made', () => {
+    // Between the second, of 09:10, and the first, of 09:30, in the winter of New York: IANA time zone database, America/New_York, UTC−5.
+    const own = photographOf(7, { source: 'camera', addedAt: '2026-11-20T14:20:00Z' })
+    const there = asShown(own, { taken: timeTaken(own, 'America/New_York') })
+    expect(there.taken).toEqual({ at: '2026-11-20T09:20:00', by: 'program' })
+    expect(shownBy({ sort: 'taken' }, [there, ...all])).toBe('4 2 7 1 3')
+  })
 
   it('goes by arrival', () => expect(shownBy({ sort: 'arrival' })).toBe('4 3 2 1'))
 })

@@ -6,7 +6,7 @@ import { photographOf } from './some-photographs'
 
 const row = (number: number, checkId?: string): SheetPhotograph => {
   const photograph = photographOf(number, checkId === undefined ? {} : { checkId, position: 'rig' })
-  return { id: String(number), photograph, owner: undefined, station: undefined, name: '', where: '', warnings: [], alike: [] }
+  return { id: String(number), photograph, owner: undefined, station: undefined, taken: undefined, name: '', where: '', warnings: [], alike: [] }
 }
 const ids = ['a', 'b', 'c', 'd', 'e']
 

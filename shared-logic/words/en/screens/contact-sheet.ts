@@ -23,7 +23,7 @@ export const contactSheetWords = {
   sorts: { walk: 'Walking order', taken: 'Time taken', arrival: 'As they arrived', own: 'My own order' },
   sortHints: {
     walk: 'Within a check they stand as the report prints them. Drag to change that.',
-    taken: 'By the camera’s clock. To put them in an order of your own, choose “My own order”.',
+    taken: 'By the camera’s clock; by this program’s for what it took itself. To put them in an order of your own, choose “My own order”.',
     arrival: 'To put them in an order of your own, choose “My own order”.',
     own: 'Drag to put them in order. The report keeps it within each check.',
   },
