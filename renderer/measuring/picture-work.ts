@@ -21,7 +21,7 @@ const foundPath = (features: RustFeatures, given: MeasurementGiven, sensitivity:
 export interface PictureWork {
   /** Whether the next outline waits for the slow part. */
   readonly isSlow: (given: MeasurementGiven) => boolean
-  /** The outline to show while the hand moves: what was found, at half the size. Refuses a grey picture for the finder. */
+  /** The outline to show while the hand moves: what was found, at a quarter of the size. Refuses a grey picture for the finder. */
   readonly quickOutline: (given: MeasurementGiven) => string
   /** The outline as it counts, as SVG path data. */
   readonly outline: (given: MeasurementGiven) => string

@@ -33,7 +33,11 @@ export const workerDesk = (tell: (message: FromWorker) => void, read: (bitmap: I
     tell({ kind: 'outlined', turn, outline: on.quickOutline(given) })
     await pause(isFinding ? restMs : 0)
     if (newest !== wish) return
-    if (isFinding) tell({ kind: 'outlined', turn, outline: on.outline(given) })
+    if (isFinding) {
+      tell({ kind: 'outlined', turn, outline: on.outline(given) })
+      await pause()
+      if (newest !== wish) return
+    }
     tell({ kind: 'measured', turn, result: isScaled ? on.measure(given) : undefined })
   }
   const take = (): Wish | undefined => {
