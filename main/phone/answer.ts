@@ -99,8 +99,9 @@ const answer: Answer = async (room, request, response) => {
 }
 
 /** A stranger who asks without end is not even refused any more; the paired phone is heard beside it, and told to slow down if it does so itself. */
-const isHeard = ({ pairing, questions, strangersQuestions, now }: Room, request: IncomingMessage): boolean => {
+const isHeard = ({ pairing, lines, questions, strangersQuestions, now }: Room, request: IncomingMessage): boolean => {
   if (!pairing.knows(request, now())) return strangersQuestions.take(request.socket.remoteAddress ?? '', now())
+  lines.heardPhone(request.socket)
   return questions.take('', now()) || turnAway(429, 'door.busy')
 }
 

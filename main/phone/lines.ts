@@ -4,8 +4,10 @@ import { Allowance } from './allowance'
 
 /** Of all strangers together. The phone that was let in does not stand in their row. */
 const mostLinesOfStrangers = 64
-/** A phone's browser holds six; another machine that holds many does not keep the phone out. */
+/** A phone's browser holds six, and another machine may stand behind the same address. */
 const mostLinesOfOne = 12
+/** A phone asks every five seconds while someone looks at it: its line outlasts that, and need not be begun anew. */
+const idleForMs = 12_000
 
 /** Each line begun costs a little, an encrypted one more: so many at once from one address, and so many a second. */
 const newLinesAtOnce = 200
@@ -13,50 +15,85 @@ const newLinesPerSecond = 20
 /** From ever new addresses no more than so many times that. */
 const strangersTogether = 5
 
-/** Ends every line, those too that have not yet said anything. */
-export type CutLines = () => void
-
 /** Whether the paired phone speaks from an address. */
 type IsPhone = (address: string) => boolean
 
-/** The lines that are open, the oldest first, each with the address it comes from. */
+interface Line {
+  readonly socket: Socket
+  readonly from: string
+  /** The paired phone was heard on it. */
+  isPhones: boolean
+}
+
+/** Where a line comes from, to the port: the socket that was accepted and the encrypted one upon it have it in common. */
+const endOf = ({ remoteAddress = '', remotePort = 0 }: Socket): string => `${remoteAddress} ${remotePort}`
+
+/**
+ * The lines that are open, the oldest first. Where too many are held, by one address or by strangers together, the oldest
+ * of theirs is cut: who only holds lines does not keep a newcomer out. One on which the paired phone was heard is never cut.
+ */
 class OpenLines {
-  readonly #open = new Map<Socket, string>()
+  readonly #open = new Map<string, Line>()
 
   constructor(private readonly isPhone: IsPhone) {}
 
-  /** False where one address would hold too many. Where strangers hold too many together the oldest of their lines is cut: who only holds them does not keep a newcomer out. */
+  /** False where there is no room for it. */
   add(socket: Socket, from: string): boolean {
-    const all = [...this.#open]
-    if (all.filter(([, each]) => each === from).length >= mostLinesOfOne) return false
-    const strangers = this.isPhone(from) ? [] : all.filter(([, each]) => !this.isPhone(each))
-    if (strangers.length >= mostLinesOfStrangers) strangers[0]?.[0].destroy()
-    this.#open.set(socket, from)
-    socket.once('close', () => this.#open.delete(socket))
+    if (!this.#makeRoom(mostLinesOfOne, (line) => line.from === from)) return false
+    if (!this.isPhone(from) && !this.#makeRoom(mostLinesOfStrangers, (line) => !line.isPhones && !this.isPhone(line.from))) return false
+    const end = endOf(socket)
+    const line: Line = { socket, from, isPhones: false }
+    this.#open.set(end, line)
+    socket.once('close', () => {
+      if (this.#open.get(end) === line) this.#open.delete(end)
+    })
     return true
   }
 
-  cut(): void {
-    for (const socket of this.#open.keys()) socket.destroy()
+  heardPhone(socket: Socket): void {
+    const line = this.#open.get(endOf(socket))
+    if (line) line.isPhones = true
+  }
+
+  cutAll(): void {
+    for (const { socket } of this.#open.values()) socket.destroy()
+  }
+
+  #makeRoom(most: number, isMeant: (line: Line) => boolean): boolean {
+    const held = [...this.#open].filter(([, line]) => isMeant(line))
+    if (held.length < most) return true
+    const oldest = held.find(([, { isPhones }]) => !isPhones)
+    if (oldest === undefined) return false
+    // Not only when it says that it has closed: others may be begun before.
+    this.#open.delete(oldest[0])
+    oldest[1].socket.destroy()
+    return true
   }
 }
 
+export interface BoundLines {
+  /** The paired phone was heard on a line. */
+  readonly heardPhone: (socket: Socket) => void
+  /** Ends every line, those too that have not yet said anything. */
+  readonly cut: () => void
+}
+
 /** Bounds a server on a network that others share: headers within 10 s, a body within 10 minutes, and few lines, of one address fewer still and not ever new ones. */
-export const boundLines = (server: Server, isPhone: IsPhone, now: () => number): CutLines => {
+export const boundLines = (server: Server, isPhone: IsPhone, now: () => number): BoundLines => {
   const phonesLines = new Allowance(newLinesAtOnce, newLinesPerSecond)
   const strangersLines = new Allowance(newLinesAtOnce, newLinesPerSecond, strangersTogether)
   server.headersTimeout = 10_000
   server.requestTimeout = 600_000
-  server.keepAliveTimeout = 5_000
+  server.keepAliveTimeout = idleForMs
   server.maxHeadersCount = 60
   server.setTimeout(60_000)
   const open = new OpenLines(isPhone)
   server.on('connection', (socket: Socket) => {
-    const from = socket.remoteAddress ?? ''
-    const allowance = isPhone(from) ? phonesLines : strangersLines
-    if (!allowance.take(from, now()) || !open.add(socket, from)) socket.destroy()
+    const from = socket.remoteAddress
+    // Undefined where it has broken already.
+    if (from === undefined || !(isPhone(from) ? phonesLines : strangersLines).take(from, now()) || !open.add(socket, from)) socket.destroy()
   })
-  return () => open.cut()
+  return { heardPhone: (socket) => open.heardPhone(socket), cut: () => open.cutAll() }
 }
 
 /**
@@ -109,7 +146,7 @@ export interface Closing {
 }
 
 /** Lets what is being taken be taken for a moment, and whoever asks be told for a little longer; then there is no door. */
-export const closing = (server: Server, cutLines: CutLines): Closing => {
+export const closing = (server: Server, cutLines: () => void): Closing => {
   const { promise, resolve } = Promise.withResolvers<void>()
   const moment = setTimeout(() => server.closeAllConnections(), takenForMs).unref()
   const cut = (): void => {

@@ -65,14 +65,14 @@ export const openOneDoor = async (
   const certificate = isSecure ? await makeCertificate(address, around.now()) : undefined
   const limits = { maxHeaderSize: 16_384, connectionsCheckingInterval: 2_000 }
   const server = certificate ? createSecureServer({ key: certificate.key, cert: certificate.cert, handshakeTimeout: 10_000, ...limits }) : createServer(limits)
-  const cutLines = boundLines(server, (from) => room.pairing.speaksFrom(from), around.now)
+  const lines = boundLines(server, (from) => room.pairing.speaksFrom(from), around.now)
   const port = await listening(server, address, lastPort)
   const closesAtMs = around.now() + lastsMs
   let wasClosed = false
   const room: Room = {
     ...around, surveyId, pages, isClosed: () => wasClosed || around.now() >= closesAtMs, origin: new URL(`${isSecure ? 'https' : 'http'}://${inAddress(address)}:${port}`).origin, closesAtMs,
     questions: new Allowance(200, 20), strangersQuestions: new Allowance(100, 10, 5),
-    pairing: new PairingDesk(port, isSecure, minutes * 60), bodies: new BodyReader(),
+    pairing: new PairingDesk(port, isSecure, minutes * 60), lines, bodies: new BodyReader(),
   }
   server.on('request', inTurnOnALine((request, response) => void answerPhone(room, request, response)))
   // A broken line is the network's doing; after the door stands, none of them is ours to report.
@@ -86,7 +86,7 @@ export const openOneDoor = async (
     close: () => {
       wasClosed = true
       clearTimeout(timer)
-      const { ended, cut } = closing(server, cutLines)
+      const { ended, cut } = closing(server, lines.cut)
       return { ended: ended.then(() => room.arrivals.settled()), cut }
     },
   }

@@ -53,7 +53,8 @@ export class PairingDesk {
     const cookie = cookieOf(request.headers.cookie, this.#cookieName)
     if (this.#phone === undefined || cookie === undefined || !same(cookie, this.#session)) return false
     this.#phone.lastHeardAtMs = nowMs
-    this.#phone.lastAddress = request.socket.remoteAddress ?? ''
+    // Undefined where its line has broken meanwhile.
+    this.#phone.lastAddress = request.socket.remoteAddress ?? this.#phone.lastAddress
     return true
   }
 

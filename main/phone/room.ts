@@ -2,6 +2,7 @@ import type { Desk } from '../../shared-logic/contract/contract'
 import type { BodyReader } from '../serving/body'
 import type { Allowance } from './allowance'
 import type { Arrivals } from './arrivals'
+import type { BoundLines } from './lines'
 import type { PageFiles } from './page-files'
 import type { PairingDesk } from './pairing'
 
@@ -26,6 +27,7 @@ export interface Room {
   /** What the paired phone may ask, and what everybody else may: the page is a dozen files, a picture two questions. */
   readonly questions: Allowance
   readonly strangersQuestions: Allowance
+  readonly lines: Pick<BoundLines, 'heardPhone'>
   readonly pages: PageFiles
   readonly bodies: BodyReader
   readonly arrivals: Arrivals<Taken>

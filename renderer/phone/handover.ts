@@ -130,7 +130,7 @@ export class Handover {
       ...this.#view, ...change,
       isPaired: this.#connection.id !== '' && this.#secret === undefined && state !== 'no code' && state !== 'not let in',
       pictures: all.filter(({ pairing }) => pairing === this.#connection.id),
-      earlier: all.filter(({ pairing, state }) => pairing !== this.#connection.id && state !== 'arrived'),
+      earlier: all.filter((each) => each.pairing !== this.#connection.id && each.state !== 'arrived'),
     }
     for (const listener of this.#listeners) listener()
   }
