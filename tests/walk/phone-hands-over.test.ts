@@ -113,18 +113,46 @@ it('a phone is let in by the code on the screen and hands its pictures over a li
     expect(await kept()).toHaveLength(7)
     await page.reload()
     await page.getByText(fill(phoneWords.hand.count, { arrived: 7, total: 10 })).waitFor()
+    // The code read once more opens another tab: it goes on with them, and the one behind stands back until it is loaded anew.
+    const beside = await phone.context.newPage()
+    await beside.goto(read)
+    await beside.getByText(fill(phoneWords.hand.count, { arrived: 7, total: 10 })).waitFor()
+    expect(await beside.getByText(phoneWords.earlier.title, { exact: true }).count()).toBe(0)
+    await page.bringToFront()
+    await page.getByText(phoneWords.notices.elsewhere, { exact: true }).waitFor()
+    await beside.close()
+    await page.reload()
+    await page.getByText(fill(phoneWords.hand.count, { arrived: 7, total: 10 })).waitFor()
+    // And in the same tab.
+    await page.goto(read)
+    await page.getByText(phoneWords.states.open, { exact: true }).waitFor()
+    await page.getByText(fill(phoneWords.hand.count, { arrived: 7, total: 10 })).waitFor()
     line.weather = 'carry'
     await page.evaluate(() => window.dispatchEvent(new Event('online')))
     await arrived(sent.length)
 
-    // What is no picture is refused in a sentence, and the rest goes on.
-    await choosePictures(page, [textNamedJpeg])
+    // The same picture once more is one picture, on the phone as on the desktop.
+    const trouble = page.getByRole('alert')
+    await choosePictures(page, sent.slice(0, 1))
+    await trouble.getByText(phoneWords.pictures.alreadyThere.one, { exact: true }).waitFor()
+    wrong.push(...(await lookAtPhone(page, 'phone-page-already-there')))
+    await trouble.getByRole('button', { name: phoneWords.pictures.understood, exact: true }).tap()
+    await page.getByText(fill(phoneWords.hand.count, { arrived: sent.length, total: sent.length })).waitFor()
+
+    // What is no picture is refused in a sentence at once, and the rest goes on.
+    await choosePictures(page, [textNamedJpeg, { name: 'empty.jpg', mimeType: 'image/jpeg', buffer: Buffer.alloc(0) }])
+    await trouble.getByText(fill(phoneWords.pictures.notTaken.many, { count: 2 }), { exact: true }).waitFor()
+    wrong.push(...(await lookAtPhone(page, 'phone-page-not-taken')))
+    await trouble.getByRole('button', { name: phoneWords.pictures.look, exact: true }).tap()
+    await page.getByRole('listitem').getByText('“notes.jpg” is not a photograph', { exact: false }).waitFor()
+    await page.getByRole('listitem').filter({ hasText: phoneWords.pictures.why.empty }).getByRole('button', { name: phoneWords.pictures.remove, exact: true }).tap()
+    await page.getByRole('button', { name: phoneWords.hand.checks, exact: true }).tap()
     const last = await heavyPhotograph('last.jpg', 11)
     sent.push(last)
     await takePicture(page, last)
-    await page.getByText(fill(phoneWords.hand.count, { arrived: sent.length, total: sent.length + 1 })).waitFor()
+    await page.getByText(fill(phoneWords.hand.count, { arrived: sent.length, total: sent.length })).waitFor()
+    await page.getByText(fill(phoneWords.hand.notTaken, { count: 1 })).waitFor()
     await page.getByRole('button', { name: new RegExp(`^${phoneWords.hand.pictures}`) }).tap()
-    await page.getByText('“notes.jpg” is not a photograph', { exact: false }).waitFor()
     wrong.push(...(await lookAtPhone(page, 'phone-page-pictures')))
 
     // None lost, none doubled: by count and by every byte.
@@ -155,7 +183,7 @@ it('a phone is let in by the code on the screen and hands its pictures over a li
     const left = await heavyPhotograph('left.jpg', 12)
     await page.getByRole('button', { name: phoneWords.hand.checks, exact: true }).tap()
     await takePicture(page, left)
-    await page.getByText(fill(phoneWords.hand.count, { arrived: sent.length, total: sent.length + 2 })).waitFor()
+    await page.getByText(fill(phoneWords.hand.count, { arrived: sent.length, total: sent.length + 1 })).waitFor()
     await said.getByRole('button', { name: panel.show, exact: true }).click()
     await desktop.getByRole('button', { name: panel.closeDoor, exact: true }).click()
     await desktop.getByText(fill(panel.closedNews.many, { count: sent.length })).waitFor()
