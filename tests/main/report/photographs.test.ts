@@ -72,6 +72,33 @@ describe('photographs in a report', { timeout: 60_000 }, () => {
     expect(Math.abs((runsOf(alone.drawn, violet, 100)[0]?.x ?? 0) - first)).toBeLessThanOrEqual(3)
   })
 
+  it('of any shape stand in two columns of one width, each in the middle of its own', async () => {
+    const shapes = [[1600, 1200], [1200, 1600], [1600, 900], [1200, 1200]] as const
+    const sample = sampleSurvey({ photographs: shapes.length })
+    const document = sampleReport({}, { survey: { ...sample, photographs: sample.photographs.map((each) => ({ ...each, checkId: undefined, position: undefined, caption: '' })) } })
+    const numberOf = (sha256: string): number => sample.photographs.findIndex((each) => each.sha256 === sha256)
+    const path = join(folder, 'shapes.pdf')
+    await writeReport(document, async (sha256) => {
+      const [width, height] = shapes[numberOf(sha256)] ?? shapes[0]
+      return sharp({ create: { width, height, channels: 3, background: '#9030c0' } }).jpeg({ quality: 95 }).toBuffer()
+    }, path)
+    const pdf = await readPdf(path)
+    const drawn = await drawnPage(pdf, (await pageTexts(pdf)).findIndex((text) => text.includes('Other photographs')) + 1)
+    const pictures = runsOf(drawn, violet, 300)
+    const widest = Math.max(...pictures.map(({ long }) => long))
+    const columns = [...new Set(pictures.filter(({ long }) => long > widest - 4).map(({ x }) => x))].toSorted((a, b) => a - b)
+    const left = columns[0] ?? 0
+    const middles = pictures.map(({ x, long }) => x + long / 2)
+    const first = left + widest / 2
+    const second = Math.max(...middles)
+    expect(second - first).toBeGreaterThan(widest)
+    expect(middles.filter((middle) => Math.abs(middle - first) > 3 && Math.abs(middle - second) > 3)).toEqual([])
+    // The ground behind each is as wide as the widest picture: its upper and lower edge are lines of that length.
+    const edges = runsOf(drawn, hairline, 300).filter(({ long }) => Math.abs(long - widest) < 6)
+    expect(new Set(edges.map(({ x }) => Math.round((x - left) / 12))).size).toBe(2)
+    expect(edges.length).toBeGreaterThanOrEqual(2 * shapes.length)
+  })
+
   it('of no check say so in the register instead of nothing', async () => {
     const { text } = await report('words', 1, '#9030c0')
     expect(text).toContain('Of no check, without a caption')

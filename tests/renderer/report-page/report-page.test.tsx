@@ -41,13 +41,35 @@ describe('the page of a report', { timeout: 30_000 }, () => {
     expect((await screen.findByRole('link', { name: 'Go to the walk' })).getAttribute('href')).toBe(`#/surveys/${survey.id}`)
   })
 
+  it('offers to prove the photographs of a survey that is issued', async () => {
+    const photograph = photographOf(1, 'hub.jpg', 'hubs.oil-condition', 'axle 1 left')
+    const { asked } = drawReport([revision(2)], { ...survey, photographs: [photograph] })
+    await userEvent.click(within(await screen.findByRole('region', { name: en.proof.panel.title })).getByRole('button', { name: en.proof.panel.verify }))
+    await waitFor(() => expect(asked.find(({ name }) => name === 'proof.verify')?.input).toEqual({ surveyId: survey.id }))
+  })
+
+  it('shows beside a photograph with a length where lengths hold, and by whose clock it was taken', async () => {
+    const scale = { kind: 'length' as const, from: [0, 20] as [number, number], to: [40, 20] as [number, number], lengthM: 0.1 }
+    const photograph = {
+      ...photographOf(1, 'hub.jpg', 'hubs.oil-condition', 'axle 1 left'), source: 'camera' as const, addedAt: '2026-11-20T14:20:00Z', widthPx: 40, heightPx: 30,
+      marks: { widthPx: 40, heightPx: 30, scale, marks: [{ kind: 'length' as const, from: [0, 10] as [number, number], to: [30, 10] as [number, number] }] },
+    }
+    drawReport([revision(2)], { ...survey, zone: 'America/New_York', photographs: [photograph] })
+    await userEvent.click(await screen.findByText(en.stations.hubs))
+    await userEvent.click(screen.getByRole('button', { name: 'hub.jpg, view large' }))
+    const dialog = within(await screen.findByRole('dialog'))
+    expect(dialog.getByText(/^Lengths hold where rule and thing lie in one plane, square to the camera; 20° askew is 6 %\./)).toBeDefined()
+    // The winter of New York: IANA time zone database, UTC−5.
+    expect(dialog.getByText('Taken 20 November 2026, 09:20, by this program’s clock')).toBeDefined()
+  })
+
   it('shows a photograph at its check as it was marked up, to look at and not to change', async () => {
     const photograph = { ...photographOf(1, 'hub.jpg', 'hubs.oil-condition', 'axle 1 left'), marks: { widthPx: 40, heightPx: 30, marks: [{ kind: 'text' as const, at: [20, 15] as [number, number], text: 'milky' }] } }
     drawReport([revision(2)], { ...survey, photographs: [photograph] })
     await userEvent.click(await screen.findByText(en.stations.hubs))
-    await userEvent.click(screen.getByRole('button', { name: 'Photograph 1, view large' }))
+    await userEvent.click(screen.getByRole('button', { name: 'hub.jpg, view large' }))
     const dialog = within(await screen.findByRole('dialog'))
-    expect(dialog.getByRole('img', { name: 'Photograph 1; marked: “milky”' })).toBeDefined()
+    expect(dialog.getByRole('img', { name: 'hub.jpg; marked: “milky”' })).toBeDefined()
     expect(dialog.queryByRole('button', { name: en.screens.marking.open })).toBeNull()
   })
 })

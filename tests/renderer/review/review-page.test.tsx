@@ -56,7 +56,7 @@ describe('the review', { timeout: 30_000 }, () => {
   it('says beside a small picture what may be wrong with it, before it is printed', async () => {
     const blurred = { ...photographOf(1, 'IMG_0001.jpg', oil, 'axle 1 right'), quality: { edgeWidthPx: 30, burntShare: 0, blackShare: 0, medianLuminance: 0.2 } }
     drawWithDesk(<ReviewPage surveyId={survey.id} />, { 'surveys.get': () => ({ ...survey, photographs: [blurred] }), 'photographs.missing': () => ({ missing: [] }) }, { surveyorName: 'A. Surveyor' })
-    await userEvent.click(await screen.findByRole('button', { name: 'Photograph 1 (blurred), view large' }))
+    await userEvent.click(await screen.findByRole('button', { name: 'IMG_0001.jpg (blurred), view large' }))
     expect(await within(await screen.findByRole('dialog')).findByText(/^Blurred:/)).toBeDefined()
   })
 
@@ -95,6 +95,30 @@ describe('the review', { timeout: 30_000 }, () => {
     await userEvent.click(again.getByRole('switch'))
     await userEvent.click(again.getByRole('button', { name: 'Issue' }))
     await waitFor(() => expect(asked.find(({ name }) => name === 'reports.issue')?.input).toEqual({ surveyId: survey.id, withPlaces: true }))
+  })
+
+  it('names originals that are not as they came in before it issues, and issues all the same only when told to', async () => {
+    const harmed = 'Original missing: “hub.jpg”'
+    const { asked } = drawWithDesk(
+      <ReviewPage surveyId={survey.id} />,
+      { 'surveys.get': () => survey, 'reports.issue': ({ isHarmKnown }) => (isHarmKnown ? { report } : { ok: false, refusal: { code: 'report.originals-harmed', values: { harmed } } }) },
+      { surveyorName: 'A. Surveyor' },
+    )
+    const issues = () => asked.filter(({ name }) => name === 'reports.issue').map(({ input }) => input)
+    const begin = async () => {
+      await userEvent.click(await screen.findByRole('button', { name: 'Issue the report' }))
+      await userEvent.click(within(await screen.findByRole('alertdialog', { name: /^Issue with/ })).getByRole('button', { name: 'Issue' }))
+      return within(await screen.findByRole('alertdialog', { name: 'Issue it as it is?' }))
+    }
+    const first = await begin()
+    expect(first.getByText(/Not every original is as it came in\. Original missing: “hub\.jpg”\./)).toBeDefined()
+    await userEvent.click(first.getByRole('button', { name: 'Not yet' }))
+    await waitFor(() => expect(screen.queryByRole('alertdialog')).toBeNull())
+    expect(screen.getByRole('alert').textContent).toContain(harmed)
+    const again = await begin()
+    await userEvent.click(again.getByRole('button', { name: 'Issue all the same' }))
+    const asIs = { surveyId: survey.id, withPlaces: false }
+    await waitFor(() => expect(issues()).toEqual([asIs, asIs, { ...asIs, isHarmKnown: true }]))
   })
 
   it('asks who signs where no surveyor is known, and does not go on without a name', async () => {

@@ -1,9 +1,10 @@
 import fc from 'fast-check'
+import { cos, evaluate } from 'mathjs'
 import { describe, expect, it } from 'vitest'
 import { measuredLength } from '../../../shared-logic/marking/length-of'
 import type { MarkLayer } from '../../../shared-logic/marking/marks'
 import { roundedLength } from '../../../shared-logic/marking/rounded-length'
-import { sayMarks } from '../../../shared-logic/marking/say-marks'
+import { sayLengthsHold, sayMarks } from '../../../shared-logic/marking/say-marks'
 import { marksDrawing } from '../../../shared-logic/marking/marks-drawing'
 import type { PixelPoint, Scale } from '../../../shared-logic/measuring/measurement'
 import { readingErrors } from '../../../shared-logic/measuring/reading-errors'
@@ -77,6 +78,20 @@ describe('what is said of marks', () => {
     expect(writtenOn(unknown)).toBe('crack | length not known')
     expect(writtenOn(unknown)).not.toMatch(/\d/)
     expect(writtenOn(withScale)).toMatch(/^known: 100 mm \| crack \| 40 mm ± 0\.3\d mm$/)
+  })
+
+  it('goes with where lengths hold and what the ± covers, wherever one is told', () => {
+    const sentence = sayLengthsHold(withScale, metric) ?? ''
+    const [, degrees = '', share = ''] = /(\d+)° askew is (\d+) %/.exec(sentence) ?? []
+    // cos 20° = 0.9397 by mathjs, and by Math: seen so far off square, a length reads that much of itself.
+    expect(Number(evaluate('cos(20 deg)'))).toBeCloseTo(0.94, 2)
+    expect(degrees).toBe('20')
+    expect(Number(share)).toBe(Math.round((1 - cos((Number(degrees) * Math.PI) / 180)) * 100))
+    expect(Math.cos((20 * Math.PI) / 180)).toBeCloseTo(cos((20 * Math.PI) / 180), 15)
+    expect(sentence).toContain('The ± is for reading the ends and the rule alone.')
+    expect(sayLengthsHold(undefined, metric)).toBeUndefined()
+    expect(sayLengthsHold({ ...size, marks }, metric)).toBeUndefined()
+    expect(sayLengthsHold({ ...withScale, marks: marks.slice(0, 2) }, metric)).toBeUndefined()
   })
 
   it('stands beside its line, not upon it, whichever way the line runs', () => {
