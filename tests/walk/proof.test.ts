@@ -20,7 +20,7 @@ beforeAll(async () => {
 })
 afterAll(() => browser.close())
 
-it('the surveyor sees that all photographs are as they came in, issues without places or with them, and is told of the one that was changed and of the copy that was', async () => {
+it('the surveyor sees that all photographs are as they came in, issues without places or with them, and is told of the one that was changed and of the copy that was, before issuing again too', async () => {
   const { folder, yard, remove } = await makeYardFolder()
   const program = await startProgram(yard)
   const { page, ask, complaints, close } = await openWindow(browser, program.address)
@@ -62,9 +62,15 @@ it('the surveyor sees that all photographs are as they came in, issues without p
     expect(text.split('38.70710°N,9.13550°W')).toHaveLength(3)
     expect(end?.lastSha256).toMatch(/^[0-9a-f]{64}$/)
     expect(text).toContain(end?.lastSha256)
+    expect(text).toContain('everyoriginalwasreadanewwhenthisreportwasissued,andfoundso.')
+
+    // On the report's own page, without going back to the review.
+    await page.getByRole('button', { name: panel.verify }).click()
+    await page.getByText('2 photographs, all as they came in.').waitFor()
+    wrong.push(...(await lookAt(page, 'proof-on-the-report-page')))
 
     const originals = join(yard, 'photographs', 'originals')
-    const [first = '', second = ''] = (await readdir(originals, { recursive: true })).filter((name) => name.endsWith('.jpg'))
+    const [first = '', other = ''] = (await readdir(originals, { recursive: true })).filter((name) => name.endsWith('.jpg'))
     await appendFile(join(originals, first), 'x')
     expect((await readFile(join(originals, first))).at(-1)).toBe('x'.charCodeAt(0))
     await at(`/surveys/${id}/review`)
@@ -74,14 +80,30 @@ it('the surveyor sees that all photographs are as they came in, issues without p
     await page.getByRole('heading', { name: panel.title }).evaluate((heading) => heading.scrollIntoView())
     wrong.push(...(await lookAt(page, 'proof-of-a-changed-one')))
 
-    await writeFile(join(yard, 'photographs', 'previews', 'large', second), await pictureFromTheCamera(240))
+    await writeFile(join(yard, 'photographs', 'previews', 'large', other), await pictureFromTheCamera(240))
     await page.getByRole('button', { name: panel.again }).click()
     await page.getByText('2 things are not as they were recorded.').waitFor()
     await page.getByText(/“(hub|strap)\.jpg”: the large copy, which is shown and printed, was changed\. The original is as it came in/).waitFor()
     await page.getByRole('heading', { name: panel.title }).evaluate((heading) => heading.scrollIntoView())
     wrong.push(...(await lookAt(page, 'proof-of-a-changed-copy')))
+
+    await ask('surveys.reopen', { surveyId: id })
+    await page.reload()
+    await page.getByRole('button', { name: review.issue, exact: true }).click()
+    await page.getByRole('alertdialog').getByRole('button', { name: review.confirm, exact: true }).click()
+    const told = page.getByRole('alertdialog', { name: review.harmedTitle })
+    await told.getByText(/Original changed: “(hub|strap)\.jpg”\./).waitFor()
+    wrong.push(...(await lookAt(page, 'issue-with-a-changed-original')))
+    const second = page.waitForEvent('download')
+    await told.getByRole('button', { name: review.harmedConfirm }).click()
+    await page.getByRole('link', { name: en.screens.reportPage.download }).click()
+    await (await second).saveAs(join(folder, 'second.pdf'))
+    const later = (await pageTexts(await readPdf(join(folder, 'second.pdf')))).join(' ').replaceAll(/\s/g, '')
+    expect(later).toContain('Originalchanged:photograph')
+    expect(later).not.toContain('keptunaltered')
     expect(wrong).toEqual([])
-    expect(complaints).toEqual([])
+    // The browser's own line for the one call refused.
+    expect(complaints).toEqual([expect.stringContaining('422')])
   } finally {
     await close()
     await program.end('SIGTERM')
