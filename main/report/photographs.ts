@@ -42,13 +42,14 @@ const fit = (photograph: PhotographLine, picture: Picture | undefined, width: nu
 
 const captionOf = ({ number, shows }: PhotographLine, labels: ReportDocument['labels']): string => `${labels.photograph} ${number}${shows === '' ? '' : `. ${shows}`}`
 
-const factsOf = ({ fromTheCamera, byOwnClock, original, lengthsHold }: PhotographLine, labels: ReportDocument['labels']): string[] =>
-  [fromTheCamera === undefined ? byOwnClock : `${labels.fromTheCamera}: ${fromTheCamera}`, original?.sentence, lengthsHold].filter((fact) => fact !== undefined)
+const factsOf = ({ fromTheCamera, byOwnClock, lengthsHold }: PhotographLine, labels: ReportDocument['labels']): string[] =>
+  [fromTheCamera === undefined ? byOwnClock : `${labels.fromTheCamera}: ${fromTheCamera}`, lengthsHold].filter((fact) => fact !== undefined)
 
 const setPhotograph = (sheet: Sheet, photograph: PhotographLine, pictures: Pictures, labels: ReportDocument['labels'], x: number, column: number, height: number): SetPhotograph => {
   const picture = pictures.get(photograph.sha256)
   const facts = factsOf(photograph, labels).flatMap((fact) => sheet.setter.lines(fact, styles.label, column))
-  return { photograph, picture, x, column, ...fit(photograph, picture, column, height), caption: sheet.setter.lines(captionOf(photograph, labels), styles.small, column), facts }
+  const captions = [captionOf(photograph, labels), ...(photograph.original ? [photograph.original.sentence] : [])]
+  return { photograph, picture, x, column, ...fit(photograph, picture, column, height), caption: captions.flatMap((text) => sheet.setter.lines(text, styles.small, column)), facts }
 }
 
 /** A white picture has an edge on white paper too. */
