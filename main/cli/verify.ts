@@ -1,12 +1,12 @@
-import { refuse } from '../../shared-logic/contract/refusal'
-import type { Verified } from '../../shared-logic/proof/problem'
+import type { Problem, Verified } from '../../shared-logic/proof/problem'
 import { en } from '../../shared-logic/words/en'
 import { sayBytes } from '../../shared-logic/words/say-bytes'
-import { sayBeside, sayEnd, sayOutcome, sayProblem, sayReportEnds } from '../../shared-logic/words/say-proof'
+import { sayBeside, sayEnd, sayListEnd, sayOutcome, sayProblem, sayReportEnds, sayToDo } from '../../shared-logic/words/say-proof'
 import type { VerifiedYard, VerifyYardOptions } from '../desk/verify-yard'
+import type { NamedSurvey } from '../store/to-prove'
 import { fill } from './columns'
 import type { Answer, Command, Given } from './command'
-import { findNamed } from './find-named'
+import { pickNamed } from './find-named'
 import { readYard } from './read-yard'
 
 const words = en.commandLine.verify
@@ -31,10 +31,11 @@ const counting = ({ tell, now }: Given): Pick<VerifyYardOptions, 'onTotal' | 'on
   }
 }
 
-const nameOf = ({ id, rigName, surveyDate, reportNumber }: VerifiedYard['surveys'][number]['survey']): string =>
-  rigName === undefined || surveyDate === undefined
-    ? fill(words.surveyGone, { id })
-    : fill(reportNumber === undefined ? words.survey : words.surveyWithReport, { rig: rigName, date: surveyDate, number: reportNumber ?? '' })
+const nameOf = ({ id, rigName, surveyDate, reportNumbers }: NamedSurvey): string => {
+  const number = reportNumbers.join(', ')
+  if (rigName === undefined || surveyDate === undefined) return number === '' ? fill(words.surveyGone, { id }) : fill(words.surveyGoneWithReport, { number })
+  return fill(number === '' ? words.survey : words.surveyWithReport, { rig: rigName, date: surveyDate, number })
+}
 
 const saySurvey = (name: string, verified: Verified): string[] => [
   name,
@@ -49,33 +50,39 @@ const saySurvey = (name: string, verified: Verified): string[] => [
 
 const inWords = (verified: Verified) => ({ ...verified, problems: verified.problems.map((problem) => ({ ...problem, sentence: sayProblem(en, problem) })) })
 
+const advice = (problems: readonly Problem[]): string[] => {
+  const toDo = sayToDo(en, problems)
+  return toDo === undefined ? [] : [toDo, '']
+}
+
 const ofSurvey = async (given: Given, named: string): Promise<Answer> =>
-  readYard(given, async (desk, opened) => {
-    const found = await findNamed(desk, named, ['survey'])
-    if (found.kind !== 'survey') return refuse('cli.nothing-of-that-name', { name: named })
-    const { id, rigName, surveyDate, reportNumber } = found.survey
-    const verified = await opened.verifySurvey(id, counting(given))
+  readYard(given, async (_desk, opened) => {
+    const survey = pickNamed(await opened.surveysToVerify(), named, ({ id }) => id, ({ reportNumbers }) => reportNumbers)
+    const verified = await opened.verifySurvey(survey.id, counting(given))
     return {
-      lines: [...saySurvey(nameOf({ id, rigName, surveyDate, reportNumber }), verified), '', en.proof.meaning],
-      json: { surveyId: id, ...inWords(verified), asRecorded: verified.problems.length === 0 },
+      lines: [...saySurvey(nameOf(survey), verified), '', ...advice(verified.problems), en.proof.meaning],
+      json: { surveyId: survey.id, ...inWords(verified), asRecorded: verified.problems.length === 0 },
       exitCode: verified.problems.length === 0 ? 0 : 1,
     }
   })
 
-const sayYard = ({ surveys, problems }: VerifiedYard): Answer => {
-  const count = problems.length + surveys.reduce((sum, { verified }) => sum + verified.problems.length, 0)
+const sayYard = ({ surveys, problems, listEnd }: VerifiedYard): Answer => {
+  const found = [...problems, ...surveys.flatMap(({ verified }) => verified.problems)]
+  const count = found.length
   const photographs = surveys.reduce((sum, { verified }) => sum + verified.photographCount + verified.removedCount, 0)
   const outcome = count === 0 ? fill(words.allRight, { photographs, surveys: surveys.length }) : fill(count === 1 ? words.wrong.one : words.wrong.many, { count })
   return {
     lines: [
       ...surveys.flatMap(({ survey, verified }) => [...saySurvey(nameOf(survey), verified), '']),
       ...(problems.length > 0 ? [words.ofNoSurvey, ...problems.map((problem) => `  ${sayProblem(en, problem)}`), ''] : []),
-      ...(surveys.length === 0 && problems.length === 0 ? [words.nothing] : [outcome, '', en.proof.meaning]),
+      ...(listEnd === undefined ? [] : [sayListEnd(en, listEnd), '']),
+      ...(surveys.length === 0 && problems.length === 0 ? [words.nothing] : [outcome, '', ...advice(found), en.proof.meaning]),
     ],
     json: {
       asRecorded: count === 0,
       surveys: surveys.map(({ survey, verified }) => ({ surveyId: survey.id, ...inWords(verified) })),
       problems: problems.map((problem) => ({ ...problem, sentence: sayProblem(en, problem) })),
+      listEnd,
     },
     exitCode: count === 0 ? 0 : 1,
   }

@@ -4,11 +4,13 @@ import { programVersion } from '../program-version'
 import { listReports, reportsOf } from '../store/reports'
 import { listRigs } from '../store/rigs'
 import { listSurveys } from '../store/surveys'
+import type { NamedSurvey } from '../store/to-prove'
 import { openYardToRead } from '../store/yard-to-read'
 import { reportPdfIn, type OpenedDesk } from './open'
 import { needRig } from './rigs'
 import { wholeSurvey } from './surveys'
 import { needSurvey } from './under-way'
+import { verifyList } from './verify-list'
 import { verifySurvey, type VerifyOptions } from './verify-survey'
 import { verifyYard, type VerifiedYard, type VerifyYardOptions } from './verify-yard'
 
@@ -18,6 +20,8 @@ export type ReadingDesk = Pick<Desk, 'rigs.list' | 'rigs.get' | 'surveys.list' |
 export interface OpenedToRead {
   readonly desk: ReadingDesk
   readonly reportPdf: OpenedDesk['reportPdf']
+  /** Every survey that can be verified: those put away too, and those of which only a record or the yard's list still tells. */
+  readonly surveysToVerify: () => Promise<readonly NamedSurvey[]>
   readonly verifySurvey: (surveyId: string, options?: VerifyOptions) => Promise<Verified>
   readonly verifyYard: (options?: VerifyYardOptions) => Promise<VerifiedYard>
   readonly close: () => Promise<void>
@@ -36,6 +40,7 @@ export const openDeskToRead = (folder: string): OpenedToRead => {
       'reports.list': ({ surveyId, ...page }) => read(async (db) => ({ reports: surveyId === undefined ? await listReports(db, page) : await reportsOf(db, surveyId) })),
     },
     reportPdf: reportPdfIn(yard),
+    surveysToVerify: async () => (await read(verifyList)).named,
     verifySurvey: (surveyId, options) => verifySurvey(yard, surveyId, options),
     verifyYard: (options) => verifyYard(yard, options),
     close: yard.close,

@@ -9,7 +9,7 @@ import { reportsOf } from '../store/reports'
 import { surveySearchText } from '../store/search-text'
 import { enterReopened } from '../store/survey-log'
 import { asSurveyRow, summaryColumns, type KeptSurvey } from '../store/survey-row'
-import { changeSurvey, insertSurvey, listSurveys, rigOfSurvey } from '../store/surveys'
+import { changeSurvey, discardSurvey, insertSurvey, listSurveys, rigOfSurvey } from '../store/surveys'
 import type { ParsedInputOf } from '../../shared-logic/contract/contract'
 import { localDate } from './local-date'
 import type { Parts, Procedures } from './parts'
@@ -72,7 +72,7 @@ export const surveyProcedures = (parts: Parts): Omit<Procedures<'surveys'>, 'sur
     await parts.yard.write(async (db) => {
       const survey = await needSurvey(db, surveyId)
       if (survey.revision > 0) refuse('survey.was-issued', { number: survey.report_number ?? '' })
-      await changeSurvey(db, surveyId, { discarded_at: parts.clock().toISOString() })
+      await discardSurvey(db, surveyId, parts.clock().toISOString())
     })
     await parts.phoneDoor?.close(surveyId)
     return {}

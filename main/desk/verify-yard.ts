@@ -1,21 +1,25 @@
 import { readdir } from 'node:fs/promises'
 import { join } from 'node:path'
 import { setTimeout as wait } from 'node:timers/promises'
+import type { RecordEnd } from '../../shared-logic/proof/entry'
 import type { Problem, Verified } from '../../shared-logic/proof/problem'
 import { strangersAmongOriginals, type OriginalFound } from '../photos/shelf-files'
 import { recordedPdfs } from '../store/reports'
-import { bytesToProve, originalsToProve, surveysToProve, type NamedSurvey } from '../store/to-prove'
+import { bytesToProve, originalsToProve, type NamedSurvey } from '../store/to-prove'
 import type { KnownCopies } from './look-at-copies'
 import { reportFolder } from './report-files'
+import { verifyList } from './verify-list'
 import { verifySurvey, type VerifyOptions, type YardToVerify } from './verify-survey'
 
 export interface VerifiedYard {
   readonly surveys: readonly { readonly survey: NamedSurvey; readonly verified: Verified }[]
   /** What belongs to no survey. */
   readonly problems: readonly Problem[]
+  /** Where the yard's list of surveys ends; undefined while no survey was begun. */
+  readonly listEnd: RecordEnd | undefined
 }
 
-export interface VerifyYardOptions extends Omit<VerifyOptions, 'known' | 'knownCopies'> {
+export interface VerifyYardOptions extends Omit<VerifyOptions, 'known' | 'knownCopies' | 'list'> {
   /** How long a photograph or report that is just being taken in may lie on the disk before its row is written. */
   readonly underWayMs?: number
 }
@@ -49,14 +53,15 @@ const settledStrangers = async (yard: YardToVerify, recorded: ReadonlySet<string
 
 /** Works everything of a yard out again, survey by survey, each original once; and looks for what belongs to none. */
 export const verifyYard = async (yard: YardToVerify, { underWayMs = 2_000, onTotal, ...options }: VerifyYardOptions = {}): Promise<VerifiedYard> => {
-  const { named, total } = await yard.read(async (db) => ({ named: await surveysToProve(db), total: await bytesToProve(db) }))
+  const { list, total } = await yard.read(async (db) => ({ list: await verifyList(db), total: await bytesToProve(db) }))
   onTotal?.(total)
   const known = new Map<string, OriginalFound>()
   const knownCopies: KnownCopies = new Map()
   const surveys: { survey: NamedSurvey; verified: Verified }[] = []
-  for (const survey of named) surveys.push({ survey, verified: await verifySurvey(yard, survey.id, { ...options, known, knownCopies }) })
+  const toProve = list.named.filter(({ id, hasEvidence }) => hasEvidence || list.endsOf(id).length > 0 || list.problemsOf(id).length > 0)
+  for (const survey of toProve) surveys.push({ survey, verified: await verifySurvey(yard, survey.id, { ...options, known, knownCopies, list }) })
   const { withoutPhotograph } = await yard.read(originalsToProve)
-  const problems: Problem[] = withoutPhotograph.map((sha256) => ({ code: 'original-without-photograph', values: { sha256 } }))
+  const problems: Problem[] = [...list.problems, ...withoutPhotograph.map((sha256): Problem => ({ code: 'original-without-photograph', values: { sha256 } }))]
   const recorded = new Set([...known].filter(([, { is }]) => is === 'as recorded').map(([key]) => key.slice(0, 64)))
-  return { surveys, problems: [...problems, ...(await settledStrangers(yard, recorded, underWayMs))] }
+  return { surveys, problems: [...problems, ...(await settledStrangers(yard, recorded, underWayMs))], listEnd: list.end }
 }

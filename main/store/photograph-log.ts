@@ -1,14 +1,12 @@
-import { hash } from 'node:crypto'
 import { sql } from 'kysely'
 import type { PreviewHashes } from '../../shared-logic/photographs/preview-hashes'
 import { actBetween, addedAct, type RecordedPhotograph } from '../../shared-logic/proof/acts'
-import { orderHash, writeEntries, type Act, type RecordEnd, type Sha256 } from '../../shared-logic/proof/entry'
-import type { FoundEntry } from '../../shared-logic/proof/read-record'
+import type { FoundEntry } from '../../shared-logic/proof/chain'
+import { orderHash, writeEntries, type Act, type RecordEnd } from '../../shared-logic/proof/entry'
+import { exactText, sha256Of } from './chained-text'
 import type { ReadableDb, WritableDb } from './database'
 import { isOneOf } from './photographs'
-
-/** Lower-case hex of a text's UTF-8 bytes. */
-export const sha256Of: Sha256 = (text) => hash('sha256', text)
+import { enterInList } from './survey-list'
 
 const hashOrNone = (text: string | null): string | null => (text === null ? null : sha256Of(text))
 
@@ -55,12 +53,15 @@ const endToFollow = async (db: ReadableDb, surveyId: string): Promise<RecordEnd 
   return last !== undefined && last.place > (end?.entryCount ?? 0) ? { entryCount: last.place, lastSha256: last.sha256 } : end
 }
 
-/** Adds entries to a survey's record. */
+/** Adds entries to a survey's record. That it was opened by them stands in the yard's list of surveys too. */
 export const enter = async (db: WritableDb, surveyId: string, acts: readonly Act[], at: string): Promise<void> => {
   if (acts.length === 0) return
-  const entries = JSON.stringify(writeEntries(surveyId, await endToFollow(db, surveyId), acts, at, sha256Of))
+  const before = await endToFollow(db, surveyId)
+  const written = writeEntries(surveyId, before, acts, at, sha256Of)
   await sql`INSERT INTO photograph_log (survey_id, place, entry_json, sha256)
-    SELECT ${surveyId}, value ->> 'place', value ->> 'text', value ->> 'sha256' FROM json_each(${entries}) ORDER BY key`.execute(db)
+    SELECT ${surveyId}, value ->> 'place', value ->> 'text', value ->> 'sha256' FROM json_each(${JSON.stringify(written)}) ORDER BY key`.execute(db)
+  const last = written.at(-1)
+  if (before === undefined && last !== undefined) await enterInList(db, { what: 'record opened', surveyId, end: { entryCount: last.place, lastSha256: last.sha256 } }, at)
 }
 
 const recordedById = async (db: ReadableDb, ids: readonly string[]): Promise<Map<string, RecordedPhotograph>> =>
@@ -115,15 +116,6 @@ export const recordedCopies = async (db: ReadableDb, surveyId: string): Promise<
     if (largeNow !== undefined && smallNow !== undefined) copies.set(sha256, { large: largeNow, small: smallNow })
   }
   return copies
-}
-
-/** Bytes of an entry as text, exactly; undefined where they are none. */
-const exactText = (bytes: Uint8Array | null): string | undefined => {
-  try {
-    return bytes === null ? undefined : new TextDecoder('utf-8', { fatal: true, ignoreBOM: true }).decode(bytes)
-  } catch {
-    return undefined
-  }
 }
 
 /** The record of a survey as it lies in the file, by place. Entries are read as bytes: a text that only reads alike is another. */

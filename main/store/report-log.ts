@@ -3,7 +3,8 @@ import { sql } from 'kysely'
 import { issuedAct, type RecordedReport } from '../../shared-logic/proof/acts'
 import type { ReportRow } from '../../shared-logic/survey/records'
 import type { ReadableDb, WritableDb } from './database'
-import { enter } from './photograph-log'
+import { enter, recordEnd } from './photograph-log'
+import { enterInList } from './survey-list'
 import { surveyToRecord } from './survey-log'
 import { asReportRow, reportColumns } from './reports'
 
@@ -26,6 +27,14 @@ export const reportsToProve = async (db: ReadableDb, surveyId: string): Promise<
   return rows.map((row) => ({ ...asReportRow(row), documentSha256: hash('sha256', row.document), isReadable: row.is_readable === 1, photographRecord: row.photograph_record }))
 }
 
+/** Those of these reports that the record of some other survey has. */
+export const reportsOfOthers = async (db: ReadableDb, surveyId: string, ids: readonly string[]): Promise<Set<string>> => {
+  if (ids.length === 0) return new Set()
+  const reportId = sql<string | null>`CASE WHEN json_valid(entry_json) THEN entry_json ->> '$.reportId' END`
+  const found = await db.selectFrom('photograph_log').select(reportId.as('id')).where('survey_id', '<>', surveyId).where(reportId, 'in', ids).execute()
+  return new Set(found.flatMap(({ id }) => id ?? []))
+}
+
 export const asRecordedReport = ({ id, number, revision, issuedAt, date, verdict, documentSha256, pdfSha256, pdfByteCount }: Omit<ReportToProve, 'isReadable' | 'photographRecord'>): RecordedReport => ({
   reportId: id,
   facts: { number, revision, issuedAt, date, verdict, documentSha256, pdfSha256, pdfByteCount },
@@ -36,4 +45,6 @@ export const enterIssued = async (db: WritableDb, reportId: string, at: string):
   const row = await db.selectFrom('reports').select(reportColumns).select(document.as('document')).where('id', '=', reportId).executeTakeFirstOrThrow()
   const report = asRecordedReport({ ...asReportRow(row), documentSha256: hash('sha256', row.document) })
   await enter(db, row.survey_id, [issuedAct(report, await surveyToRecord(db, row.survey_id))], at)
+  const end = await recordEnd(db, row.survey_id)
+  if (end !== undefined) await enterInList(db, { what: 'report issued', surveyId: row.survey_id, end }, at)
 }

@@ -1,7 +1,8 @@
 import { canonicalJson } from '../../shared-logic/proof/canonical-json'
 import type { SurveyFacts } from '../../shared-logic/proof/entry'
+import { sha256Of } from './chained-text'
 import type { ReadableDb, WritableDb } from './database'
-import { enter, sha256Of } from './photograph-log'
+import { enter } from './photograph-log'
 
 /** All of a survey's row but where the surveyor stood, what serves the search, and the count of changes. The list and its order stay: entries were made by it. */
 const headColumns = [

@@ -4,6 +4,7 @@ import type { SurveyRow } from '../../shared-logic/survey/records'
 import type { ReadableDb, WritableDb } from './database'
 import { foundBy } from './find'
 import { parseRig, yardRig, type Page } from './rigs'
+import { enterInList } from './survey-list'
 import { asSurveyRow, type KeptSurvey } from './survey-row'
 import type { SurveyTable } from './tables'
 
@@ -48,13 +49,21 @@ export const freezeRig = async (db: WritableDb, surveyId: string, rig: Rig): Pro
   await db.insertInto('frozen_rigs').values({ survey_id: surveyId, ...kept }).onConflict((conflict) => conflict.column('survey_id').doUpdateSet(kept)).execute()
 }
 
+/** Begins a survey, and enters that in the yard's list. */
 export const insertSurvey = async (db: WritableDb, survey: Insertable<SurveyTable>): Promise<void> => {
   await db.insertInto('surveys').values(survey).execute()
+  await enterInList(db, { what: 'survey begun', surveyId: survey.id }, survey.started_at)
 }
 
 /** Changes a survey and counts the change. */
 export const changeSurvey = async (db: WritableDb, id: string, change: Omit<Updateable<SurveyTable>, 'id' | 'serial' | 'change_count'>): Promise<void> => {
   await db.updateTable('surveys').set(change).set((column) => ({ change_count: column('change_count', '+', 1) })).where('id', '=', id).execute()
+}
+
+/** Puts a survey away, and enters that in the yard's list. `at` is a UTC instant. */
+export const discardSurvey = async (db: WritableDb, id: string, at: string): Promise<void> => {
+  await changeSurvey(db, id, { discarded_at: at })
+  await enterInList(db, { what: 'survey discarded', surveyId: id }, at)
 }
 
 /** Where the surveyor stands says nothing about the rig: it is kept without counting as a change. */

@@ -20,6 +20,8 @@ export interface Tables {
   readonly photographs: PhotographTable
   readonly photograph_log: PhotographLogTable
   readonly photograph_log_ends: PhotographLogEndTable
+  readonly survey_list: SurveyListTable
+  readonly survey_list_end: SurveyListEndTable
   readonly report_numbers: ReportNumberTable
   readonly reports: ReportTable
   readonly rigs_search: SearchTable
@@ -142,6 +144,21 @@ export interface PhotographLogTable {
 /** Where each record ends; kept by a trigger. */
 export interface PhotographLogEndTable {
   survey_id: string
+  entry_count: number
+  last_sha256: string
+}
+
+/** The yard's list of its surveys, added to and never changed; see `shared-logic/proof/survey-list`. */
+export interface SurveyListTable {
+  /** From 1. */
+  place: number
+  entry_json: string
+  sha256: string
+}
+
+/** Where that list ends; one row, kept by a trigger. */
+export interface SurveyListEndTable {
+  only: number
   entry_count: number
   last_sha256: string
 }

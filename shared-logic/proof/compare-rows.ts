@@ -1,6 +1,6 @@
 import type { RecordedPhotograph, RecordedReport } from './acts'
 import { laterFactNames, surveyFactNames, type SurveyFacts } from './entry'
-import type { Problem } from './problem'
+import type { Problem, ProblemCode } from './problem'
 import type { IssuedSurvey } from './read-record'
 
 const shown = (value: string | number | boolean | null | undefined): string => (value === null || value === undefined || value === '' ? '–' : String(value))
@@ -51,3 +51,11 @@ export const compareReports = (rows: readonly RecordedReport[], recorded: Readon
 /** Where a survey is not any more as it was issued, though nobody opened it again. */
 export const compareSurvey = (now: SurveyFacts, issued: IssuedSurvey | undefined): Problem[] =>
   issued === undefined ? [] : surveyFactNames.filter((name) => now[name] !== issued.survey[name]).map((name) => ({ code: 'survey-changed', values: { number: issued.number, revision: issued.revision, surveyFact: name } }))
+
+const unblamed: Partial<Record<ProblemCode, ProblemCode>> = {
+  'photograph-unrecorded': 'photograph-not-in-record', 'photograph-gone': 'photograph-only-in-record', 'photograph-other': 'photograph-other-in-record', 'photograph-changed': 'photograph-differs',
+  'order-changed': 'order-differs', 'survey-changed': 'survey-differs', 'report-unrecorded': 'report-not-in-record', 'report-gone': 'report-only-in-record', 'report-row-changed': 'report-differs',
+}
+
+/** The same differences where the record was altered: then nobody knows which of the two is right, and none is accused. */
+export const withoutBlame = (problems: readonly Problem[]): Problem[] => problems.map(({ code, values }) => ({ code: unblamed[code] ?? code, values }))

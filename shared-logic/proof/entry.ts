@@ -16,8 +16,9 @@ import { canonicalJson, type Json } from './canonical-json'
  * issued: its row, the frozen document and the PDF; with it the survey, which nothing changes until it is opened again.
  *
  * What this proves: that nothing was changed, taken out, put in or exchanged by itself, neither in the record nor in
- * what it tells of. What it does not: someone who rewrites the whole record so that all of it fits again is found only by
- * a last hash kept elsewhere, as an issued report prints it. And it says nothing of what came in: only that it is still that.
+ * what it tells of; by the yard's list of surveys (`survey-list.ts`) no survey either. What it does not: someone who
+ * rewrites whole records and the list so that all of it fits again is found only by a last hash kept elsewhere, as an
+ * issued report prints it. And it says nothing of what came in: only that it is still that.
  */
 export type Sha256 = (text: string) => string
 
@@ -98,7 +99,8 @@ const reportEntry = { what: z.enum(['report issued', 'report entered late']), re
 const reopeningEntry = { what: z.literal('survey opened again') }
 const orderEntry = { what: z.enum(['put in order', 'order entered late']), /** See `orderHash`. */ orderSha256: z.string() }
 
-const link = { previous: z.string(), place: z.number(), at: z.string() }
+/** What every entry of a chain carries: the hash of the one before, its own place, and when it was written, UTC. */
+export const link = { previous: z.string(), place: z.number(), at: z.string() }
 
 export const entrySchema = z.discriminatedUnion('what', [
   z.strictObject({ ...openingEntry, ...link }),
@@ -136,17 +138,23 @@ export const writeEntry = (end: RecordEnd | undefined, content: Readonly<Record<
 /** The first entry binds the record to its survey. */
 export const openingOf = (surveyId: string) => ({ what: 'opened', record: 'bunkwright photographs', version: 1, surveyId }) as const
 
-/** Entries for these acts, in turn, after `end`; a record that has none yet is opened first. */
-export const writeEntries = (surveyId: string, end: RecordEnd | undefined, acts: readonly Act[], at: string, sha256: Sha256): WrittenEntry[] => {
+type Content = Readonly<Record<string, Json>>
+
+/** Entries in turn after `end`; a chain that has none yet begins with its opening. */
+export const writeChain = (opening: Content, end: RecordEnd | undefined, contents: readonly Content[], at: string, sha256: Sha256): WrittenEntry[] => {
   const written: WrittenEntry[] = []
   let last = end
-  for (const content of end === undefined ? [openingOf(surveyId), ...acts] : acts) {
+  for (const content of end === undefined ? [opening, ...contents] : contents) {
     const entry = writeEntry(last, content, at, sha256)
     written.push(entry)
     last = { entryCount: entry.place, lastSha256: entry.sha256 }
   }
   return written
 }
+
+/** Entries for these acts of a survey's record. */
+export const writeEntries = (surveyId: string, end: RecordEnd | undefined, acts: readonly Act[], at: string, sha256: Sha256): WrittenEntry[] =>
+  writeChain(openingOf(surveyId), end, acts, at, sha256)
 
 /** The order a survey's photographs were put into, as a hash: ids and places of all that have one, by id. */
 export const orderHash = (places: readonly { readonly photographId: string; readonly place: number }[], sha256: Sha256): string =>

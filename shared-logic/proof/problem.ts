@@ -1,12 +1,18 @@
 import { z } from 'zod'
+import { breakCodes } from './chain'
 import { recordEndSchema } from './entry'
 
 /** What is not as it was recorded; the sentences stand in `words/en/proof` under the same names. */
 export const problemCodes = [
-  // The record itself.
-  'record-missing', 'record-of-another-survey', 'record-end-missing', 'record-cut-off', 'record-runs-on', 'entry-missing', 'entry-twice', 'entry-changed', 'entry-unreadable', 'entry-out-of-turn', 'entry-impossible',
+  // The record itself, and the yard's list of surveys.
+  'record-missing', 'record-of-another-survey', ...breakCodes, 'record-shorter-than-report', 'record-other-than-report', 'record-shorter-than-list', 'record-other-than-list',
+  'list-missing', 'list-altered', 'list-end-missing', 'list-cut-off',
+  // Surveys against that list.
+  'survey-gone', 'survey-gone-with-record', 'survey-unknown', 'survey-unlisted', 'survey-put-away', 'survey-brought-back',
   // The yard's rows against the record.
   'photograph-unrecorded', 'photograph-gone', 'photograph-other', 'photograph-changed', 'order-changed', 'original-without-photograph', 'survey-changed',
+  // The same where the record itself was altered, so that either may be wrong.
+  'photograph-not-in-record', 'photograph-only-in-record', 'photograph-other-in-record', 'photograph-differs', 'order-differs', 'survey-differs', 'report-not-in-record', 'report-only-in-record', 'report-differs',
   // Files on the disk against the record.
   'file-missing', 'file-set-aside', 'file-resized', 'file-changed', 'file-unreadable', 'file-added',
   // The copies that are shown and printed.

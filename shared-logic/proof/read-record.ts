@@ -1,14 +1,7 @@
-import { canonicalJson, type Json } from './canonical-json'
-import { entrySchema, hashBeforeTheFirst, orderHash, type Entry, type Facts, type RecordEnd, type Sha256, type SurveyFacts } from './entry'
 import type { RecordedPhotograph, RecordedReport } from './acts'
-import type { Problem, ProblemCode } from './problem'
-
-/** An entry as it was found. Its text is undefined where its bytes are none. */
-export interface FoundEntry {
-  readonly place: number
-  readonly text: string | undefined
-  readonly sha256: string
-}
+import { Chain, type FoundEntry } from './chain'
+import { entrySchema, orderHash, type Entry, type Facts, type RecordEnd, type Sha256, type SurveyFacts } from './entry'
+import type { Problem } from './problem'
 
 /** A survey as it stood when its last report was issued. */
 export interface IssuedSurvey {
@@ -26,7 +19,11 @@ const oneMore = (late: Late | undefined, at: string): Late => ({ count: (late?.c
 
 /** What a record says, read from first to last. */
 export interface ReadRecord {
+  /** What is wrong with the record itself: at most where it breaks first, and that it is another survey's. */
   readonly problems: readonly Problem[]
+  readonly isOfAnotherSurvey: boolean
+  /** The first entry that cannot be relied on; undefined where all can. */
+  readonly brokenFrom: number | undefined
   /** As the entries leave them, by id. */
   readonly photographs: ReadonlyMap<string, RecordedPhotograph>
   /** As they were issued, by id. */
@@ -41,83 +38,48 @@ export interface ReadRecord {
   readonly hashAt: (place: number) => string | undefined
 }
 
-const parsed = (text: string): Entry | undefined => {
-  try {
-    const value = JSON.parse(text) as Json
-    return canonicalJson(value) === text ? entrySchema.safeParse(value).data : undefined
-  } catch {
-    return undefined
-  }
-}
-
 /** Reads a record entry by entry, so that whoever reads a long one can see to other things between. */
 export class RecordReader {
-  readonly #problems: Problem[] = []
+  readonly #chain: Chain<Entry>
   readonly #photographs = new Map<string, RecordedPhotograph>()
   readonly #reports = new Map<string, RecordedReport>()
-  readonly #hashes = new Map<number, string>()
   readonly #surveyId: string
-  readonly #sha256: Sha256
   #orderSha256: string
-  #last: RecordEnd | undefined
+  #isOfAnotherSurvey = false
   #late: Late | undefined
   #lateReports: Late | undefined
   #issued: IssuedSurvey | undefined
 
   constructor(surveyId: string, sha256: Sha256) {
     this.#surveyId = surveyId
-    this.#sha256 = sha256
+    this.#chain = new Chain(entrySchema, sha256)
     this.#orderSha256 = orderHash([], sha256)
   }
 
   /** The next entry, by its place. */
   take(found: FoundEntry): void {
-    const entry = found.text === undefined ? undefined : parsed(found.text)
-    const problem = this.#faultOf(found, entry)
-    if (problem !== undefined) this.#say(problem, { place: problem === 'entry-missing' ? this.#due : found.place })
+    const entry = this.#chain.take(found)
     if (entry !== undefined) this.#follow(entry, found.place)
-    this.#last = { entryCount: found.place, lastSha256: found.sha256 }
-    this.#hashes.set(found.place, found.sha256)
   }
 
   /** `end` as the yard keeps it apart from the entries. */
   finish(end: RecordEnd | undefined): ReadRecord {
-    const last = this.#last
-    if (end === undefined && last !== undefined) this.#say('record-end-missing')
-    if (end !== undefined) {
-      const count = last?.entryCount ?? 0
-      if (count < end.entryCount) this.#say('record-cut-off', { kept: count, count: end.entryCount })
-      else if (count > end.entryCount || last?.lastSha256 !== end.lastSha256) this.#say('record-runs-on', { kept: count, count: end.entryCount })
-    }
-    const hashes = this.#hashes
+    const chain = this.#chain
+    chain.finish(end)
+    const { broken, last } = chain
+    const problems: Problem[] = [
+      ...(broken === undefined ? [] : [{ code: broken.code, values: broken.values }]),
+      ...(this.#isOfAnotherSurvey ? [{ code: 'record-of-another-survey' as const, values: {} }] : []),
+    ]
     return {
-      problems: this.#problems, photographs: this.#photographs, reports: this.#reports, orderSha256: this.#orderSha256, end: last,
-      issued: this.#issued, late: this.#late, lateReports: this.#lateReports, hashAt: (place) => hashes.get(place),
+      problems, isOfAnotherSurvey: this.#isOfAnotherSurvey, brokenFrom: broken?.from, photographs: this.#photographs, reports: this.#reports, orderSha256: this.#orderSha256, end: last,
+      issued: this.#issued, late: this.#late, lateReports: this.#lateReports, hashAt: (place) => chain.hashAt(place),
     }
-  }
-
-  get #due(): number {
-    return (this.#last?.entryCount ?? 0) + 1
-  }
-
-  #say(code: ProblemCode, values: Problem['values'] = {}): void {
-    this.#problems.push({ code, values })
-  }
-
-  /** The first thing that is wrong with an entry in itself and towards the one before. */
-  #faultOf({ place, text, sha256 }: FoundEntry, entry: Entry | undefined): ProblemCode | undefined {
-    if (place < this.#due) return 'entry-twice'
-    if (place > this.#due) return 'entry-missing'
-    if (text === undefined || this.#sha256(text) !== sha256) return 'entry-changed'
-    if (entry === undefined) return 'entry-unreadable'
-    if (entry.place !== place || entry.previous !== (this.#last?.lastSha256 ?? hashBeforeTheFirst)) return 'entry-out-of-turn'
-    if ((entry.what === 'opened') !== (place === 1)) return 'entry-impossible'
-    return undefined
   }
 
   #follow(entry: Entry, place: number): void {
     if (entry.what === 'opened') {
-      if (entry.surveyId !== this.#surveyId) this.#say('record-of-another-survey')
+      if (entry.surveyId !== this.#surveyId) this.#isOfAnotherSurvey = true
     } else if ('orderSha256' in entry) this.#orderSha256 = entry.orderSha256
     else if ('reportId' in entry) this.#followReport(entry, place)
     else if (entry.what === 'survey opened again') this.#issued = undefined
@@ -128,13 +90,13 @@ export class RecordReader {
     const before = this.#photographs.get(photographId)
     const comesIn = what === 'added' || what === 'entered late'
     const isPossible = before === undefined ? comesIn : !comesIn && before.sha256 === sha256 && before.byteCount === byteCount
-    if (!isPossible) this.#say('entry-impossible', { place })
+    if (!isPossible) this.#chain.breakAt('entry-impossible', place)
     this.#photographs.set(photographId, { photographId, sha256, byteCount, facts: { ...before?.facts, ...to } as Facts })
     if (what === 'entered late') this.#late = oneMore(this.#late, at)
   }
 
   #followReport({ what, reportId, report, survey, at }: Extract<Entry, { reportId: string }>, place: number): void {
-    if (this.#reports.has(reportId)) this.#say('entry-impossible', { place })
+    if (this.#reports.has(reportId)) this.#chain.breakAt('entry-impossible', place)
     this.#reports.set(reportId, { reportId, facts: report })
     this.#issued = survey && { number: report.number, revision: report.revision, survey }
     if (what === 'report entered late') this.#lateReports = oneMore(this.#lateReports, at)

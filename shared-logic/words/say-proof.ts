@@ -2,29 +2,47 @@ import type { RecordEnd } from '../proof/entry'
 import type { Problem, Verified } from '../proof/problem'
 import type { Words } from './en'
 import { sayDate } from './say'
+import { sayFact } from './say-fact'
 
 const fill = (line: string, values: Readonly<Record<string, string | number>>): string => line.replaceAll(/\{(\w+)\}/g, (gap, name: string) => String(values[name] ?? gap))
 
 /** The words for a name out of a list; undefined for any other. */
 const wordsFor = (list: Readonly<Record<string, string>>, name: string | number | undefined): string | undefined => (typeof name === 'string' && Object.hasOwn(list, name) ? list[name] : undefined)
 
-const shown = (words: Words, value: string | number | undefined): string => {
-  const text = String(value ?? '–')
-  if (text === 'true') return words.proof.yes
-  if (text === 'false') return words.proof.no
-  return /^[0-9a-f]{64}$/.test(text) ? `${text.slice(0, 12)}…` : text
+const shown = (value: string | number): string => {
+  const text = String(value)
+  if (/^[0-9a-f]{64}$/.test(text)) return `${text.slice(0, 12)}…`
+  return /^\d{4}-\d\d-\d\dT.*Z$/.test(text) ? sayDate(text) : text
+}
+
+/** Facts that are hashes of what they stand for: two of them tell nothing. */
+const hidden = new Set(['qualitySha256', 'lookHash', 'marksSha256', 'largePreviewSha256', 'smallPreviewSha256', 'documentSha256', 'pdfSha256'])
+
+/** 'Caption: “worn” in the record, “as new” now.' Two that would read alike are shown as they stand. */
+const sayDifference = (words: Words, { fact, reportFact, recorded, now }: Problem['values']): string => {
+  const { facts, reportFacts, difference, hiddenDifference } = words.proof
+  const name = String(fact ?? reportFact ?? '')
+  const label = wordsFor(fact === undefined ? reportFacts : facts, name) ?? name
+  if (hidden.has(name)) return fill(hiddenDifference, { label })
+  const [before, after] = [String(recorded ?? '–'), String(now ?? '–')]
+  const [saidBefore, saidAfter] = [sayFact(words, name, before), sayFact(words, name, after)]
+  return fill(difference, saidBefore === saidAfter ? { label, recorded: before, now: after } : { label, recorded: saidBefore, now: saidAfter })
 }
 
 /** The sentence of what is not as it was recorded. Hashes are cut short; a changed fact shows what it was and what it is. */
 export const sayProblem = (words: Words, { code, values }: Problem): string => {
-  const said: Record<string, string> = Object.fromEntries(Object.entries(values).map(([name, value]) => [name, shown(words, value)]))
-  const { facts, reportFacts, surveyFacts, copies, originals } = words.proof
-  for (const [gap, list] of [['fact', facts], ['reportFact', reportFacts], ['surveyFact', surveyFacts], ['copy', copies], ['original', originals]] as const) {
+  const said: Record<string, string> = Object.fromEntries(Object.entries(values).map(([name, value]) => [name, shown(value)]))
+  const { surveyFacts, copies, originals } = words.proof
+  for (const [gap, list] of [['surveyFact', surveyFacts], ['copy', copies], ['original', originals]] as const) {
     const worded = wordsFor(list, values[gap])
     if (worded !== undefined) said[gap] = worded
   }
-  return fill(words.proof.problems[code], said)
+  return fill(words.proof.problems[code], { ...said, difference: sayDifference(words, values) })
 }
+
+/** What to do about them; undefined where there are none, or copies alone, which are made again by themselves. */
+export const sayToDo = (words: Words, problems: readonly Problem[]): string | undefined =>
+  problems.some(({ values }) => values['copy'] === undefined || values['original'] !== 'whole') ? words.proof.toDo : undefined
 
 const counted = ({ one, many }: { readonly one: string; readonly many: string }, count: number, more: Readonly<Record<string, string>> = {}): string => fill(count === 1 ? one : many, { count, ...more })
 
@@ -43,6 +61,8 @@ export const sayBeside = (words: Words, { removedCount, late, lateReports, witho
 ]
 
 export const sayEnd = (words: Words, { entryCount, lastSha256 }: RecordEnd): string => fill(words.proof.end, { count: entryCount, sha256: lastSha256 })
+
+export const sayListEnd = (words: Words, { entryCount, lastSha256 }: RecordEnd): string => fill(words.proof.listEnd, { count: entryCount, sha256: lastSha256 })
 
 /** What each issued report prints of the record, to be held to the paper. */
 export const sayReportEnds = (words: Words, { reports }: Verified): string[] =>

@@ -67,6 +67,7 @@ export const commandLine = {
     surveyWithReport: '{rig}, {date}, {number}',
     /** Of a survey whose own row is gone. */
     surveyGone: 'Survey {id}, which the yard does not have any more',
+    surveyGoneWithReport: 'The survey of report {number}, which the yard does not have any more',
     nothing: 'No photograph and no report is kept in this yard.',
     ofNoSurvey: 'In the yard’s folder, of no survey',
     progress: 'Read {done} of {total}',

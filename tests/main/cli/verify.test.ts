@@ -46,7 +46,8 @@ describe('a yard nobody tampered with, open in its window', () => {
     expect(out).toContain('Tern, 2026-06-01, BW-2026-0001\n  2 photographs, all as they came in.')
     expect(out).toMatch(/The record has 4 entries; SHA-256 of the last: [0-9a-f]{64}\n {2}Report BW-2026-0001, revision 1, prints 3 entries; SHA-256 of the last: [0-9a-f]{64}/)
     expect(out).toContain('All is as it was recorded. Photographs: 2; surveys: 1.')
-    expect(out).toContain('is found only by a last hash kept elsewhere')
+    expect(out).toContain('is found only by what was kept elsewhere')
+    expect(out).toMatch(/The yard’s list of surveys has 5 entries; SHA-256 of the last: [0-9a-f]{64}/)
   })
 
   it('is verified by the survey’s report number or id, and answers as data', async () => {

@@ -56,6 +56,6 @@ export const asBeforeCopies = (folder: string): void => {
   const database = new Database(join(folder, 'yard.sqlite'))
   const standing = rewriteRecord(database)
   withoutTriggers(database, ['reports'], () => rewriteReports(database, standing))
-  database.exec('ALTER TABLE originals DROP COLUMN large_preview_sha256; ALTER TABLE originals DROP COLUMN small_preview_sha256; DELETE FROM migrations WHERE number = 90; PRAGMA user_version = 80')
+  database.exec('ALTER TABLE originals DROP COLUMN large_preview_sha256; ALTER TABLE originals DROP COLUMN small_preview_sha256; DROP TABLE survey_list; DROP TABLE survey_list_end; DELETE FROM migrations WHERE number >= 90; PRAGMA user_version = 80')
   database.close()
 }

@@ -2,17 +2,18 @@ import Database from 'better-sqlite3'
 import { join } from 'node:path'
 import type { Attack } from './attacks/attack'
 import { onCopies } from './attacks/on-copies'
+import { onList } from './attacks/on-list'
 import { onOriginals } from './attacks/on-originals'
 import { onRecord } from './attacks/on-record'
 import { onReports } from './attacks/on-reports'
 import { onRows } from './attacks/on-rows'
 import { onSurveys } from './attacks/on-surveys'
 
-export const attacks: readonly Attack[] = [...onRecord, ...onRows, ...onOriginals, ...onCopies, ...onReports, ...onSurveys]
+export const attacks: readonly Attack[] = [...onRecord, ...onRows, ...onOriginals, ...onCopies, ...onReports, ...onSurveys, ...onList]
 
 const disarmIn = (database: Database.Database): void => {
   for (const type of ['trigger', 'index'])
-    for (const name of database.prepare<[string], string>("SELECT name FROM sqlite_schema WHERE type = ? AND sql IS NOT NULL AND tbl_name IN ('photograph_log', 'photograph_log_ends', 'photographs', 'originals', 'reports', 'surveys', 'answers', 'frozen_rigs')").pluck().all(type))
+    for (const name of database.prepare<[string], string>("SELECT name FROM sqlite_schema WHERE type = ? AND sql IS NOT NULL AND tbl_name IN ('photograph_log', 'photograph_log_ends', 'survey_list', 'survey_list_end', 'photographs', 'originals', 'reports', 'surveys', 'answers', 'frozen_rigs')").pluck().all(type))
       database.exec(`DROP ${type} "${name}"`)
 }
 

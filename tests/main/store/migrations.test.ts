@@ -5,7 +5,8 @@ import { isGoodBackup, listBackups } from '../../../main/store/backups'
 import { checkRising } from '../../../main/store/migrate'
 import { migrations } from '../../../main/store/migrations'
 import type { Migration } from '../../../main/store/migrations/migration'
-import { foundEntries, orderToRecord, photographsToRecord, recordEnd, sha256Of } from '../../../main/store/photograph-log'
+import { sha256Of } from '../../../main/store/chained-text'
+import { foundEntries, orderToRecord, photographsToRecord, recordEnd } from '../../../main/store/photograph-log'
 import { asRecordedReport, reportsToProve } from '../../../main/store/report-log'
 import { openYardToRead } from '../../../main/store/yard-to-read'
 import { yardFile } from '../../../main/store/yard'
@@ -30,7 +31,7 @@ const rowsAsTheyWere: Readonly<Record<number, string>> = {
   60: `INSERT INTO report_numbers VALUES (2026, 1);
        INSERT INTO reports VALUES ('01900000-0000-7000-8000-000000000004', '${survey}', 'BW-2026-0001', 1, '2026-01-03T00:00:00Z', '2026-01-03', 'not seen', '{}', '${sha}', 10)`,
 }
-const tableOf: Readonly<Record<number, string>> = { 10: 'settings', 20: 'rigs', 30: 'surveys', 40: 'answers', 50: 'photographs', 60: 'reports', 70: 'photographs', 80: 'photograph_log_ends' }
+const tableOf: Readonly<Record<number, string>> = { 10: 'settings', 20: 'rigs', 30: 'surveys', 40: 'answers', 50: 'photographs', 60: 'reports', 70: 'photographs', 80: 'photograph_log_ends', 90: 'reports' }
 
 /** A yard brought through these steps one by one, with the rows of each written while it was the newest. */
 const yardOf = async (steps: readonly Migration[], more = ''): Promise<string> => {

@@ -34,6 +34,8 @@ const columns: { readonly [Name in keyof Kept]: { readonly [Column in keyof Sele
   },
   photograph_log: { survey_id: 'TEXT', place: 'INTEGER', entry_json: 'TEXT', sha256: 'TEXT' },
   photograph_log_ends: { survey_id: 'TEXT', entry_count: 'INTEGER', last_sha256: 'TEXT' },
+  survey_list: { place: 'INTEGER', entry_json: 'TEXT', sha256: 'TEXT' },
+  survey_list_end: { only: 'INTEGER', entry_count: 'INTEGER', last_sha256: 'TEXT' },
   report_numbers: { year: 'INTEGER', last: 'INTEGER' },
   reports: {
     id: 'TEXT', survey_id: 'TEXT', number: 'TEXT', revision: 'INTEGER', issued_at: 'TEXT', date: 'TEXT', verdict: 'TEXT', document_json: 'TEXT', pdf_sha256: 'TEXT',

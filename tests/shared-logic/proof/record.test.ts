@@ -4,7 +4,8 @@ import { actBetween, addedAct, issuedAct, type RecordedPhotograph, type Recorded
 import { compareReports, compareRows, compareSurvey } from '../../../shared-logic/proof/compare-rows'
 import { factNames, hashBeforeTheFirst, orderHash, writeEntries, type Act, type Facts, type RecordEnd } from '../../../shared-logic/proof/entry'
 import { problemCodes } from '../../../shared-logic/proof/problem'
-import { RecordReader, type FoundEntry, type ReadRecord } from '../../../shared-logic/proof/read-record'
+import type { FoundEntry } from '../../../shared-logic/proof/chain'
+import { RecordReader, type ReadRecord } from '../../../shared-logic/proof/read-record'
 import { en } from '../../../shared-logic/words/en'
 import { sayBeside, sayOutcome, sayProblem, sayReportEnds } from '../../../shared-logic/words/say-proof'
 
@@ -127,7 +128,7 @@ describe('a record', () => {
     expect(codes([one, two, three])).toEqual(['record-cut-off'])
     expect(codes([])).toEqual(['record-cut-off'])
     expect(codes([...entries, ...write([turned], end).entries])).toEqual(['record-runs-on'])
-    expect(readAll(entries, undefined).problems).toEqual([{ code: 'record-end-missing', values: {} }])
+    expect(readAll(entries, undefined).problems).toEqual([{ code: 'record-end-missing', values: { kept: 4 } }])
   })
 
   it('written anew with hashes that fit is still found where it tells of what cannot be, or of what is not so', () => {
@@ -167,13 +168,13 @@ it('an order is the same however its photographs are listed, and another for any
 })
 
 describe('the sentences', () => {
-  const values = { surveyFact: 'answersSha256', reports: 1, reportFact: 'documentSha256', copy: 'large', original: 'whole', place: 3, kept: 2, count: 4, name: 'hub.jpg', fact: 'takenAt', recorded: 'a'.repeat(64), now: 'true', sha256: 'b'.repeat(64), reason: 'EACCES', file: 'x.jpg', number: 'BW-2026-0001', revision: 1 }
+  const values = { from: 2, begunAt: '2026-05-03T08:00:00Z', photographs: 3, surveyFact: 'answersSha256', reports: 1, reportFact: 'documentSha256', copy: 'large', original: 'whole', place: 3, kept: 2, count: 4, name: 'hub.jpg', fact: 'marksSha256', recorded: 'a'.repeat(64), now: 'd'.repeat(64), sha256: 'b'.repeat(64), reason: 'EACCES', file: 'x.jpg', number: 'BW-2026-0001', revision: 1 }
   it('have no gap left, cut hashes short and name what was changed', () => {
     for (const code of problemCodes) expect(sayProblem(en, { code, values })).not.toMatch(/[{}]|[0-9a-f]{64}/)
-    expect(sayProblem(en, { code: 'photograph-changed', values })).toBe('“hub.jpg” was changed: its time from the camera was recorded as aaaaaaaaaaaa… and now reads yes.')
+    expect(sayProblem(en, { code: 'photograph-changed', values: { ...values, fact: 'takenAt', recorded: '2026-06-01T10:00:00', now: '–' } })).toBe('“hub.jpg” was changed. Time from the camera: 1 June 2026, 10:00 in the record, none now.')
     expect(sayProblem(en, { code: 'copy-changed', values })).toBe('“hub.jpg”: the large copy, which is shown and printed, was changed. The original is as it came in, and the copy is made again from it before it is used.')
     expect(sayProblem(en, { code: 'copy-missing', values: { ...values, copy: 'small', original: 'harmed' } })).toBe('“hub.jpg”: the small copy, which stands in lists, is missing. The original is not as it came in either, so no other copy can be made.')
-    expect(sayProblem(en, { code: 'report-row-changed', values })).toBe('Report BW-2026-0001, revision 1, was changed: the hash of what it says was recorded as aaaaaaaaaaaa… and now reads yes.')
+    expect(sayProblem(en, { code: 'report-row-changed', values: { number: 'BW-2026-0001', revision: 1, reportFact: 'verdict', recorded: 'fail', now: 'pass' } })).toBe('Report BW-2026-0001, revision 1, was changed. Verdict: Fail in the record, Pass now.')
     expect(Object.keys(en.proof.facts).toSorted()).toEqual([...factNames, 'byteCount'].toSorted())
   })
 

@@ -1,3 +1,4 @@
+import { canonicalJson, type Json } from '../../../../shared-logic/proof/canonical-json'
 import type { ProblemCode } from '../../../../shared-logic/proof/problem'
 import { changeColumn, pick, rowsOf, sha256, withOneByteChanged, type Attack, type Attacked, type Row } from './attack'
 
@@ -13,7 +14,26 @@ const writeEntries = ({ database }: Attacked, surveyId: string, entries: readonl
   entries.forEach(({ entry_json, sha256: hash }, index) => insert.run(surveyId, index + 1, entry_json, hash))
 }
 
-const recordCodes: readonly ProblemCode[] = ['entry-changed', 'entry-unreadable', 'entry-out-of-turn', 'entry-missing', 'entry-twice', 'record-cut-off', 'record-runs-on', 'record-missing', 'record-end-missing']
+/** Makes these all of a record, and has it end with the last of them. */
+const makeEndFit = (yard: Attacked, surveyId: string, entries: readonly Row[]): boolean => {
+  writeEntries(yard, surveyId, entries)
+  yard.database.prepare('UPDATE photograph_log_ends SET entry_count = ?, last_sha256 = ? WHERE survey_id = ?').run(entries.length, entries.at(-1)?.['sha256'], surveyId)
+  return true
+}
+
+/** The same entries with another time in one of them, and each after it linked anew. */
+const writtenAnew = (entries: readonly Row[], from: number): Row[] => {
+  let previous = String(entries[from - 1]?.['sha256'] ?? '0'.repeat(64))
+  return entries.map((entry, index) => {
+    if (index < from) return entry
+    const content = { ...(JSON.parse(String(entry['entry_json'])) as Record<string, unknown>), previous, ...(index === from && { at: '2026-06-14T08:00:00.000Z' }) }
+    const text = canonicalJson(content as Json)
+    previous = sha256(text)
+    return { ...entry, entry_json: Buffer.from(text), sha256: previous }
+  })
+}
+
+const recordCodes: readonly ProblemCode[] = ['entry-impossible', 'entry-changed', 'entry-unreadable', 'entry-out-of-turn', 'entry-missing', 'entry-twice', 'record-cut-off', 'record-runs-on', 'record-missing', 'record-end-missing']
 
 /** On the entries of a record and on where it ends. */
 export const onRecord: readonly Attack[] = [
@@ -39,7 +59,7 @@ export const onRecord: readonly Attack[] = [
   },
   {
     name: 'an entry written anew, its own hash made to fit',
-    found: ['entry-out-of-turn', 'record-runs-on', 'photograph-changed'],
+    found: ['entry-out-of-turn', 'record-runs-on'],
     alter: (yard) => {
       const { surveyId, entries } = entriesOf(yard)
       const entry = pick(entries, yard.draw)
@@ -145,6 +165,32 @@ export const onRecord: readonly Attack[] = [
       const { surveyId } = entriesOf(yard)
       for (const table of ['photograph_log', 'photograph_log_ends']) yard.database.prepare(`DELETE FROM ${table} WHERE survey_id = ?`).run(surveyId)
       return true
+    },
+  },
+  {
+    name: 'the end cut off, where it ends made to fit, before a report was issued',
+    found: ['record-shorter-than-report'],
+    alter: (yard) => {
+      const { surveyId, entries } = entriesOf(yard)
+      const printed = entries.findIndex(({ entry_json }) => String(entry_json).includes('"what":"report issued"'))
+      return makeEndFit(yard, surveyId, entries.slice(0, 1 + Math.floor(yard.draw() * (printed - 1))))
+    },
+  },
+  {
+    name: 'the entry of an issued report cut off and all after it, where the record ends made to fit',
+    found: ['record-shorter-than-list'],
+    alter: (yard) => {
+      const { surveyId, entries } = entriesOf(yard)
+      return makeEndFit(yard, surveyId, entries.slice(0, entries.findIndex(({ entry_json }) => String(entry_json).includes('"what":"report issued"'))))
+    },
+  },
+  {
+    name: 'a whole record written anew from some entry on, all of it made to fit',
+    found: ['record-other-than-report', 'record-other-than-list'],
+    alter: (yard) => {
+      const { surveyId, entries } = entriesOf(yard)
+      const printed = entries.findIndex(({ entry_json }) => String(entry_json).includes('"what":"report issued"'))
+      return makeEndFit(yard, surveyId, writtenAnew(entries, Math.floor(yard.draw() * printed)))
     },
   },
 ]

@@ -1,0 +1,70 @@
+import { z } from 'zod'
+import { Chain, type Break, type FoundEntry } from './chain'
+import { link, type RecordEnd, type Sha256 } from './entry'
+
+/**
+ * The yard's list of its surveys: entries chained as those of a survey's record are, one when a survey is begun, when it
+ * is discarded, when its record is opened, and when a report of it is issued. By it a survey that was taken out of the
+ * yard with its whole record is missed, and a record that lost its last entries is found by the end that stands here.
+ */
+const end = z.strictObject({ entryCount: z.int().positive(), lastSha256: z.string() })
+
+const openingEntry = { what: z.literal('opened'), record: z.literal('bunkwright surveys'), version: z.literal(1) }
+const begunEntry = { what: z.literal('survey begun'), surveyId: z.string() }
+/** Begun before there was a list. */
+const lateEntry = { what: z.literal('survey entered late'), surveyId: z.string(), isDiscarded: z.boolean(), /** None while it has no record. */ end: end.optional() }
+const discardedEntry = { what: z.literal('survey discarded'), surveyId: z.string() }
+/** Where its record stood after it. */
+const recordEntry = { what: z.enum(['record opened', 'report issued']), surveyId: z.string(), end }
+
+const entrySchema = z.discriminatedUnion('what', [
+  z.strictObject({ ...openingEntry, ...link }),
+  z.strictObject({ ...begunEntry, ...link }),
+  z.strictObject({ ...lateEntry, ...link }),
+  z.strictObject({ ...discardedEntry, ...link }),
+  z.strictObject({ ...recordEntry, ...link }),
+])
+type ListEntry = z.infer<typeof entrySchema>
+
+/** What happened to a survey, before it has its place in the list. */
+export type SurveyAct = z.infer<z.ZodObject<typeof begunEntry>> | z.infer<z.ZodObject<typeof discardedEntry>> | z.infer<z.ZodObject<typeof recordEntry>>
+
+export const listOpening = { what: 'opened', record: 'bunkwright surveys', version: 1 } as const
+
+/** A survey as the list knows it. */
+export interface ListedSurvey {
+  /** When it was begun, or entered late. UTC. */
+  readonly at: string
+  readonly isDiscarded: boolean
+  /** Ends its record had, oldest first. */
+  readonly ends: readonly RecordEnd[]
+}
+
+export interface ReadList {
+  readonly surveys: ReadonlyMap<string, ListedSurvey>
+  readonly end: RecordEnd | undefined
+  readonly broken: Break | undefined
+}
+
+const told = (entry: Exclude<ListEntry, { what: 'opened' }>, before: ListedSurvey | undefined): ListedSurvey => ({
+  at: before?.at ?? entry.at,
+  isDiscarded: entry.what === 'survey discarded' || (entry.what === 'survey entered late' ? entry.isDiscarded : (before?.isDiscarded ?? false)),
+  ends: [...(before?.ends ?? []), ...('end' in entry && entry.end !== undefined ? [entry.end] : [])],
+})
+
+/** Reads the list. Ends are taken from entries before its first break alone. */
+export const readList = (entries: readonly FoundEntry[], kept: RecordEnd | undefined, sha256: Sha256): ReadList => {
+  const chain = new Chain(entrySchema, sha256)
+  const surveys = new Map<string, ListedSurvey>()
+  for (const found of entries) {
+    const entry = chain.take(found)
+    if (entry === undefined || entry.what === 'opened') continue
+    const before = surveys.get(entry.surveyId)
+    const comesIn = entry.what === 'survey begun' || entry.what === 'survey entered late'
+    if (comesIn !== (before === undefined)) chain.breakAt('entry-impossible', found.place)
+    const after = told(entry, before)
+    surveys.set(entry.surveyId, chain.broken === undefined ? after : { ...after, ends: before?.ends ?? [] })
+  }
+  chain.finish(kept)
+  return { surveys, end: chain.last, broken: chain.broken }
+}
