@@ -7,6 +7,7 @@ import { useWords } from '../parts/use-words'
 import { PhotographNews } from '../survey/photograph-news'
 import { PhotographViewer } from '../survey/photograph-viewer'
 import type { Photographs } from '../survey/use-photographs'
+import { usePrintNumbers } from '../survey/use-print-numbers'
 import { useSingleKeys } from '../survey/use-single-keys'
 import { ActBar } from './act-bar'
 import { actOfKey } from './act-of-key'
@@ -39,6 +40,7 @@ export const ContactSheet = ({ survey, intake }: ContactSheetProps) => {
   const isFrozen = survey.status === 'issued'
   const sheet = useSheet(survey)
   const acts = useSheetActs(survey.id)
+  const numbers = usePrintNumbers(survey)
   const [wish, setWish] = useState(everything)
   const shown = useMemo(() => arrange(sheet.photographs, wish, sheet.walk), [sheet.photographs, wish, sheet.walk])
   const chosen = useChosen(shown)
@@ -89,8 +91,11 @@ export const ContactSheet = ({ survey, intake }: ContactSheetProps) => {
     <div className={style.board} ref={board}>
       <div className={style.sheet}>
         {isFrozen && <p className={style.frozen}>{said.frozen}</p>}
-        <SheetTools wish={wish} onWish={setWish} stations={stationsShown(sheet.photographs)} isFrozen={isFrozen} />
-        <output className={style.counted}>{counted}</output>
+        <SheetTools wish={wish} onWish={setWish} stations={stationsShown(sheet.photographs)} />
+        <div className={style.told}>
+          <output className={style.counted}>{counted}</output>
+          {!isFrozen && <span className={style.sortHint}>{said.sortHints[wish.sort]}</span>}
+        </div>
         {!isFrozen && (
           <div className={style.stuck}>
             <div className={style.batch}><PhotographNews photographs={intake} /></div>
@@ -102,7 +107,7 @@ export const ContactSheet = ({ survey, intake }: ContactSheetProps) => {
           </div>
         )}
         <PictureGrid
-          shown={shown} sort={wish.sort} surveyDate={survey.surveyDate} isFrozen={isFrozen} chosen={chosen.ids} onChoose={chosen.choose} writing={opened.writing}
+          shown={shown} sort={wish.sort} numbers={numbers} surveyDate={survey.surveyDate} isFrozen={isFrozen} chosen={chosen.ids} onChoose={chosen.choose} writing={opened.writing}
           onWrite={write} onWritten={written} onOpen={view} onPut={putStable} onKey={key} whenNone={whenNone}
         />
         <SheetNews done={acts.done} whereIs={sheet.whereIs} onForget={acts.forget} />
@@ -115,7 +120,7 @@ export const ContactSheet = ({ survey, intake }: ContactSheetProps) => {
       )}
       {opened.viewed !== undefined && (
         <PhotographViewer
-          list={viewing} viewedId={opened.viewed} onView={view} onClose={() => open({})} survey={survey} zone={survey.zone}
+          list={viewing} viewedId={opened.viewed} onView={view} onClose={() => open({})} survey={survey} zone={survey.zone} numbers={numbers}
           {...(!isFrozen && { photographs: viewed })}
         />
       )}

@@ -10,6 +10,8 @@ import type { SheetPhotograph } from './sheet-photograph'
 
 interface PictureCellProps {
   readonly each: SheetPhotograph
+  /** In the report that is issued. */
+  readonly number: number | undefined
   /** The day of the survey: a picture of that day tells the hour alone. */
   readonly surveyDate: string
   readonly isFrozen: boolean
@@ -28,8 +30,11 @@ const sayTaken = ({ at }: TimeTaken, surveyDate: string): string => {
   return at.startsWith(surveyDate) ? time : `${sayDay(at, at.startsWith(surveyDate.slice(0, 4)))}, ${time}`
 }
 
-const factsOf = ({ photograph, taken }: SheetPhotograph, surveyDate: string, { screens: { contactSheet: said } }: Words): string =>
-  [said.sources[photograph.source], ...(taken === undefined ? [] : [sayTaken(taken, surveyDate)])].join(' · ')
+const factsOf = ({ photograph, taken }: SheetPhotograph, number: number | undefined, surveyDate: string, { screens: { contactSheet: said } }: Words): string =>
+  [...(number === undefined ? [] : [say(said.number, { number }, 'metric')]), said.sources[photograph.source], ...(taken === undefined ? [] : [sayTaken(taken, surveyDate)])].join(' · ')
+
+/** Files of one series differ at their ends: so many letters of that stay in sight, and what is cut is cut before them. */
+const endOf = ({ photograph: { caption }, name }: SheetPhotograph): number => (caption.trim() === '' && name.length > 18 ? 14 : 0)
 
 /** What is to be known before it is printed, in short. */
 const flagsOf = ({ photograph, warnings, alike }: SheetPhotograph, { screens: { contactSheet: said } }: Words): string[] => {
@@ -39,11 +44,11 @@ const flagsOf = ({ photograph, warnings, alike }: SheetPhotograph, { screens: { 
 }
 
 /** One photograph of the sheet: the picture, what it is called, where it belongs, how it came, and what is to be said of it. */
-export const PictureCell = memo(({ each, surveyDate, isFrozen, isWriting, onOpen, onWrite, onWritten }: PictureCellProps) => {
+export const PictureCell = memo(({ each, number, surveyDate, isFrozen, isWriting, onOpen, onWrite, onWritten }: PictureCellProps) => {
   const words = useWords()
   const said = words.screens.contactSheet
   const { id, photograph, owner, name, where } = each
-  const facts = factsOf(each, surveyDate, words)
+  const facts = factsOf(each, number, surveyDate, words)
   const flags = flagsOf(each, words)
   const verdict = owner?.verdict === 'fail' || owner?.verdict === 'advisory' ? owner.verdict : undefined
   return (
@@ -61,7 +66,7 @@ export const PictureCell = memo(({ each, surveyDate, isFrozen, isWriting, onOpen
         ? <CaptionEditor caption={photograph.caption} onWritten={(caption) => onWritten(id, caption)} />
         : (
           <div className={style.words}>
-            <span className={style.name} onDoubleClick={isFrozen ? undefined : () => onWrite(id)}>{name}</span>
+            <span className={style.name} onDoubleClick={isFrozen ? undefined : () => onWrite(id)}><span className={style.begin}>{name.slice(0, name.length - endOf(each))}</span><span className={style.end}>{name.slice(name.length - endOf(each))}</span></span>
             <span className={style.where}>{verdict && <span className={style.finding} data-verdict={verdict}>{said.finding[verdict]}</span>}{where}</span>
             <span className={style.facts}>{facts}</span>
             {flags.length > 0 && <span className={style.flags}>{flags.join(' · ')}</span>}

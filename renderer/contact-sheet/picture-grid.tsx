@@ -19,6 +19,8 @@ interface PictureGridProps {
   readonly shown: readonly SheetPhotograph[]
   readonly sort: SheetSort
   readonly surveyDate: string
+  /** By id, their numbers in the report that is issued. */
+  readonly numbers: ReadonlyMap<string, number>
   readonly isFrozen: boolean
   readonly chosen: ReadonlySet<string>
   readonly onChoose: (chosen: ReadonlySet<string>) => void
@@ -71,7 +73,7 @@ const useOrdering = ({ shown, sort, isFrozen, onPut }: PictureGridProps) => {
 
 /** The photographs as a grid of which only what is in sight is drawn. Chosen by press, Space, Shift and arrows; dragged by hand or by keyboard. */
 export const PictureGrid = memo((props: PictureGridProps) => {
-  const { shown, surveyDate, isFrozen, chosen, onChoose, writing, onWrite, onWritten, onOpen, onKey, whenNone } = props
+  const { shown, surveyDate, numbers, isFrozen, chosen, onChoose, writing, onWrite, onWritten, onOpen, onKey, whenNone } = props
   const said = useWords().screens.contactSheet
   const dragAndDropHooks = useOrdering(props)
   const choose = (selection: Selection): void => onChoose(selection === 'all' ? new Set(shown.map(({ id }) => id)) : textsOf(selection))
@@ -89,11 +91,11 @@ export const PictureGrid = memo((props: PictureGridProps) => {
     <div onKeyDownCapture={key} className={style.around}>
       <Virtualizer layout={SheetLayout} layoutOptions={layoutOptions}>
         <GridList
-          ref={withoutLeap} aria-label={said.grid} layout="grid" className={style.grid ?? ''} items={shown} dependencies={[writing, isFrozen, surveyDate]} disallowTypeAhead
+          ref={withoutLeap} aria-label={said.grid} layout="grid" className={style.grid ?? ''} items={shown} dependencies={[writing, isFrozen, surveyDate, numbers]} disallowTypeAhead
           selectionMode={isFrozen ? 'none' : 'multiple'} selectedKeys={chosen} onSelectionChange={choose} {...(isFrozen ? { onAction: (id: Key) => onOpen(String(id)) } : { dragAndDropHooks })}
           renderEmptyState={whenNone}
         >
-          {(each) => <PictureCell each={each} surveyDate={surveyDate} isFrozen={isFrozen} isWriting={writing === each.id} onOpen={onOpen} onWrite={onWrite} onWritten={onWritten} />}
+          {(each) => <PictureCell each={each} number={numbers.get(each.id)} surveyDate={surveyDate} isFrozen={isFrozen} isWriting={writing === each.id} onOpen={onOpen} onWrite={onWrite} onWritten={onWritten} />}
         </GridList>
       </Virtualizer>
     </div>

@@ -11,11 +11,10 @@ interface SheetToolsProps {
   readonly wish: SheetWish
   readonly onWish: (wish: SheetWish) => void
   readonly stations: readonly StationId[]
-  readonly isFrozen: boolean
 }
 
 /** What is to be seen of the sheet, and in which order. */
-export const SheetTools = ({ wish, onWish, stations, isFrozen }: SheetToolsProps) => {
+export const SheetTools = ({ wish, onWish, stations }: SheetToolsProps) => {
   const words = useWords()
   const said = words.screens.contactSheet
   const [isOpen, setOpen] = useState(false)
@@ -29,7 +28,6 @@ export const SheetTools = ({ wish, onWish, stations, isFrozen }: SheetToolsProps
         label={said.station} value={wish.station} onChange={(station) => onWish({ ...wish, station })}
         options={[{ value: 'all' as const, label: said.allStations }, ...stations.map((value) => ({ value, label: words.stations[value] }))]}
       />
-      {!isFrozen && <p className={style.hint}>{said.sortHints[wish.sort]}</p>}
     </search>
   )
 }

@@ -13,14 +13,16 @@ interface MarksOverProps {
   readonly layer: MarkLayer
   readonly quarterTurns: number
   readonly fit: 'cover' | 'contain'
+  /** How many times larger than the whole it is looked at: the marks do not swell with it. */
+  readonly closer?: number
   /** More to draw below the marks, px of the picture as it is turned. */
   readonly below?: readonly Shape[]
 }
 
 /** The layer of marks, laid over the picture the way the picture lies in its box. */
-export const MarksOver = memo(({ layer, quarterTurns, fit, below = nothing }: MarksOverProps) => {
+export const MarksOver = memo(({ layer, quarterTurns, fit, closer = 1, below = nothing }: MarksOverProps) => {
   const reader = useReader()
-  const { shapes } = useMemo(() => marksDrawing(layer, quarterTurns, reader), [layer, quarterTurns, reader])
+  const { shapes } = useMemo(() => marksDrawing(layer, quarterTurns, reader, closer), [layer, quarterTurns, reader, closer])
   const { widthPx, heightPx } = turnedSize(layer, quarterTurns)
   return (
     <svg viewBox={`0 0 ${widthPx} ${heightPx}`} preserveAspectRatio={`xMidYMid ${fit === 'cover' ? 'slice' : 'meet'}`} className={style.marks} aria-hidden="true">

@@ -11,6 +11,7 @@ import { VerdictMark } from '../parts/verdict-mark'
 import { SmallPhotographs } from '../review/small-photographs'
 import { nameOf, reasonOf } from '../survey/check-names'
 import { photographsAt } from '../survey/survey-cache'
+import { usePrintNumbers } from '../survey/use-print-numbers'
 import style from './survey-as-issued.module.css'
 
 interface SurveyAsIssuedProps {
@@ -60,6 +61,7 @@ const StationRows = ({ assessed, survey }: StationRowsProps) => {
   const words = useWords()
   const units = useUnits()
   const said = words.screens.reportPage
+  const numbers = usePrintNumbers(survey)
   return (
     <table className={style.rows}>
       <thead><tr><th scope="col">{said.check}</th><th scope="col">{said.recorded}</th><th scope="col">{said.verdict}</th></tr></thead>
@@ -73,7 +75,7 @@ const StationRows = ({ assessed, survey }: StationRowsProps) => {
               <th scope="row">{title}{place !== '' && <span className={style.soft}> · {place}</span>}</th>
               <td>
                 {each.answer?.aside?.reason ?? (readings.length > 0 ? readings.map((reading) => reading.value).join('; ') : reasonOf(words, each, units))}
-                {photographs.length > 0 && <SmallPhotographs photographs={photographs} zone={survey.zone} />}
+                {photographs.length > 0 && <SmallPhotographs photographs={photographs} zone={survey.zone} numbers={numbers} />}
               </td>
               <td><VerdictMark verdict={each.verdict} /></td>
             </tr>

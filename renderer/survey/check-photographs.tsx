@@ -1,11 +1,10 @@
 import { useState, type RefObject } from 'react'
 import type { Assessed } from '../../shared-logic/survey/assess'
-import type { Photograph, Survey } from '../../shared-logic/survey/records'
-import { say } from '../../shared-logic/words/say'
+import type { Survey } from '../../shared-logic/survey/records'
+import { callPhotograph } from '../../shared-logic/words/say-photograph'
 import { Button } from '../parts/button'
 import { LinkButton } from '../parts/link-button'
 import { pictureFiles } from '../parts/picture-files'
-import { useUnits } from '../parts/use-settings'
 import { useWords } from '../parts/use-words'
 import { PhotographViewer } from './photograph-viewer'
 import style from './photographs.module.css'
@@ -27,17 +26,15 @@ interface CheckPhotographsProps {
 /** The photographs of the open check: small pictures to open, and the way to add more. A finding without one says so. */
 export const CheckPhotographs = ({ survey, assessed, photographs, picker, onFiles, onCamera, onPhone }: CheckPhotographsProps) => {
   const words = useWords()
-  const units = useUnits()
   const said = words.screens.survey.photographs
   const here = photographsAt(survey, placeOf(assessed))
   const [viewed, setViewed] = useState<string>()
   const isFinding = assessed.verdict === 'fail' || assessed.verdict === 'advisory'
-  const nameOf = (photograph: Photograph, index: number): string => (photograph.caption === '' ? say(said.number, { number: index + 1 }, units) : photograph.caption)
   return (
     <section aria-label={said.title} className={style.section}>
       {here.length > 0 && (
         <ul className={style.strip}>
-          {here.map((photograph, index) => <Thumbnail key={photograph.id} photograph={photograph} name={nameOf(photograph, index)} onPress={() => setViewed(photograph.id)} />)}
+          {here.map((photograph) => <Thumbnail key={photograph.id} photograph={photograph} name={callPhotograph(photograph)} onPress={() => setViewed(photograph.id)} />)}
         </ul>
       )}
       <div className={style.add}>
@@ -51,7 +48,7 @@ export const CheckPhotographs = ({ survey, assessed, photographs, picker, onFile
         {isFinding && assessed.check.photograph === true && here.length === 0
           ? <span className={style.soft}>{words.screens.survey.check.wantsPhotograph}</span>
           : <span className={style.byPointer}>{said.drop}</span>}
-        {survey.photographs.length > 0 && <LinkButton to={`/surveys/${survey.id}/photographs`} kind="quiet">{words.screens.contactSheet.link}</LinkButton>}
+        {survey.photographs.length > 0 && <span className={style.sheetLink}><LinkButton to={`/surveys/${survey.id}/photographs`} kind="quiet">{words.screens.contactSheet.link}</LinkButton></span>}
       </div>
       {viewed !== undefined && here.length > 0 && <PhotographViewer list={here} viewedId={viewed} onView={setViewed} onClose={() => setViewed(undefined)} photographs={photographs} survey={survey} zone={survey.zone} onCamera={onCamera} />}
     </section>

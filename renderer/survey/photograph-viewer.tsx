@@ -1,10 +1,9 @@
 import { useState } from 'react'
 import { sayLengthsHold } from '../../shared-logic/marking/say-marks'
-import { turnedSize } from '../../shared-logic/marking/turned'
 import type { Photograph, Survey } from '../../shared-logic/survey/records'
 import { say } from '../../shared-logic/words/say'
+import { callPhotograph } from '../../shared-logic/words/say-photograph'
 import { MarkingBoard } from '../marking/marking-board'
-import { MarkedPicture } from '../marking/marked-picture'
 import { useReader } from '../marking/use-reader'
 import { Button } from '../parts/button'
 import { Dialog } from '../parts/dialog'
@@ -13,6 +12,7 @@ import { TurnSign } from '../parts/turn-sign'
 import { useUnits } from '../parts/use-settings'
 import { useWords } from '../parts/use-words'
 import { FromCamera } from './from-camera'
+import { PhotographFrame } from './photograph-frame'
 import { PhotographRemarks } from './photograph-remarks'
 import style from './photographs.module.css'
 import { useBufferedText } from './use-buffered-text'
@@ -31,20 +31,17 @@ interface PhotographViewerProps {
   readonly survey?: Pick<Survey, 'rig' | 'photographs'>
   /** IANA zone the survey is made in. */
   readonly zone: string
+  /** By id, their numbers in the report that is issued. */
+  readonly numbers?: ReadonlyMap<string, number>
   /** Opens the camera, to take one again. */
   readonly onCamera?: () => void
 }
 
-const zooms = [1, 1.5, 2, 3, 4] as const
-
-/** The whole of it at first, however high it is; then so many times the frame. */
-const widthAt = (photograph: Photograph, zoom: number): string => {
-  const { widthPx, heightPx } = turnedSize(photograph, photograph.quarterTurns)
-  return zoom === 0 ? `min(100%, 58dvh * ${widthPx} / ${heightPx})` : `${(zooms[zoom] ?? 1) * 100}%`
-}
+/** The whole of it at first, however high it is; then so many times that. */
+const zooms = [1, 1.5, 2, 3, 4, 6] as const
 
 /** One photograph, large: closer, turned, its caption, what the camera wrote, the way to the next, and away with it. */
-export const PhotographViewer = ({ list, viewedId, onView, onClose, photographs, survey, zone, onCamera }: PhotographViewerProps) => {
+export const PhotographViewer = ({ list, viewedId, onView, onClose, photographs, survey, zone, numbers, onCamera }: PhotographViewerProps) => {
   const { survey: { photographs: said }, marking } = useWords().screens
   const units = useUnits()
   const reader = useReader()
@@ -57,7 +54,8 @@ export const PhotographViewer = ({ list, viewedId, onView, onClose, photographs,
   useViewerKeys(turn, areKeysOn && !isMarking)
   if (photograph === undefined) return null
   const lengthsHold = sayLengthsHold(photograph.marks, reader)
-  const name = photograph.caption === '' ? say(said.number, { number: index + 1 }, units) : photograph.caption
+  const name = callPhotograph(photograph)
+  const number = numbers?.get(photograph.id)
   const step = (by: number): void => {
     const to = list[index + by]
     if (to) onView(to.id)
@@ -73,13 +71,11 @@ export const PhotographViewer = ({ list, viewedId, onView, onClose, photographs,
     >
       <div className={style.viewer}>
         <div className={style.picture}>
-          {/* oxlint-disable-next-line jsx-a11y/no-noninteractive-tabindex -- an enlarged picture is scrolled by the arrow keys */}
-          <section className={style.frame} aria-label={name} tabIndex={0}>
-            <MarkedPicture photograph={photograph} size="large" alt={name} fit="contain" className={style.large} style={{ width: widthAt(photograph, zoom) }} />
-          </section>
+          <PhotographFrame photograph={photograph} name={name} closer={zooms[zoom] ?? 1} />
           <div className={style.tools}>
             <div className={style.ways}>
               <Button kind="quiet" isDisabled={index === 0} onPress={() => step(-1)}>{said.previous}</Button>
+              <output className={style.position}>{say(said.position, { number: index + 1, total: list.length }, units)}</output>
               <Button kind="quiet" isDisabled={index === list.length - 1} onPress={() => step(1)}>{said.next}</Button>
             </div>
             <div className={style.ways}>
@@ -96,6 +92,7 @@ export const PhotographViewer = ({ list, viewedId, onView, onClose, photographs,
         </div>
         <div className={style.words}>
           <PhotographRemarks key={photograph.sha256} photograph={photograph} name={name} survey={survey} photographs={photographs} onCamera={onCamera && (() => { onClose(); onCamera() })} />
+          {number !== undefined && <p className={style.soft}>{say(said.inReport, { number }, units)}</p>}
           {photographs && <CaptionField key={photograph.id} photograph={photograph} photographs={photographs} />}
           {lengthsHold !== undefined && <p className={style.soft}>{lengthsHold}</p>}
           <FromCamera photograph={photograph} zone={zone} />

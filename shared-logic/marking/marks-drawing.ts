@@ -1,15 +1,14 @@
 import type { Drawing, Shape } from '../drawings/drawing'
 import type { PixelPoint } from '../measuring/measurement'
-import type { PictureSize } from '../measuring/picture-size'
 import { knownLines, markLines, waysOf } from './mark-lines'
-import { markSizes, pxPerPoint } from './mark-sizes'
+import { markSizes, pxPerPoint, type SeenCloser } from './mark-sizes'
 import type { MarkLayer } from './marks'
 import { plateAt, plateShapes, plateSize, type Plate } from './plates'
 import { sayKnown, sayLength, type Reader } from './say-marks'
 import { turnedLayer } from './turned'
 
 /** Beside the middle of a line, clear of its bars: above it, or to its right where it runs upright; or on the other side. */
-const besideLine = (text: string, { from, to }: { readonly from: PixelPoint; readonly to: PixelPoint }, picture: PictureSize, side: 'above' | 'below'): Plate => {
+const besideLine = (text: string, { from, to }: { readonly from: PixelPoint; readonly to: PixelPoint }, picture: SeenCloser, side: 'above' | 'below'): Plate => {
   const { across } = waysOf(from, to)
   const isBelow = across.y > 0.01 || (Math.abs(across.y) <= 0.01 && across.x < 0)
   const away = isBelow === (side === 'below') ? across : { x: -across.x, y: -across.y }
@@ -19,7 +18,7 @@ const besideLine = (text: string, { from, to }: { readonly from: PixelPoint; rea
 }
 
 /** Where the words of a layer stand, those of its marks by their number, those of the known length under 'known'. */
-export const platesOf = (layer: MarkLayer, reader: Reader): ReadonlyMap<number | 'known', Plate> => {
+export const platesOf = (layer: MarkLayer & SeenCloser, reader: Reader): ReadonlyMap<number | 'known', Plate> => {
   const plates = new Map<number | 'known', Plate>()
   const { scale } = layer
   if (scale) plates.set('known', besideLine(sayKnown(scale, reader), scale, layer, 'below'))
@@ -32,10 +31,10 @@ export const platesOf = (layer: MarkLayer, reader: Reader): ReadonlyMap<number |
 
 /**
  * The layer as one drawing to lie over the picture, in px of the upright original turned clockwise so many quarters; words stay upright.
- * The lines first, what is written upon them.
+ * The lines first, what is written upon them. `closer`: how many times larger than the whole it is looked at.
  */
-export const marksDrawing = (upright: MarkLayer, quarterTurns: number, reader: Reader): Drawing => {
-  const layer = turnedLayer(upright, quarterTurns)
+export const marksDrawing = (upright: MarkLayer, quarterTurns: number, reader: Reader, closer = 1): Drawing => {
+  const layer = { ...turnedLayer(upright, quarterTurns), closer }
   const unit = pxPerPoint(layer)
   const shapes: Shape[] = [
     ...(layer.scale ? knownLines(layer.scale, unit) : []),

@@ -1,8 +1,7 @@
 import type { Shape } from '../drawings/drawing'
 import { box, label, type Point } from '../drawings/strokes'
-import type { PictureSize } from '../measuring/picture-size'
 import { lineWidth } from './letter-widths'
-import { markSizes, pxPerPoint } from './mark-sizes'
+import { markSizes, pxPerPoint, type SeenCloser } from './mark-sizes'
 import { writtenLines } from './written-lines'
 
 /** Most of the picture's width that one line of writing takes. */
@@ -20,7 +19,7 @@ export interface Plate {
 }
 
 /** How large the words come out. */
-export const plateSize = (text: string, picture: PictureSize): Pick<Plate, 'width' | 'height' | 'lines'> => {
+export const plateSize = (text: string, picture: SeenCloser): Pick<Plate, 'width' | 'height' | 'lines'> => {
   const unit = pxPerPoint(picture)
   const lines = writtenLines(text, (picture.widthPx * mostOfWidth) / (markSizes.text * unit))
   const width = Math.max(...lines.map(lineWidth)) * markSizes.text
@@ -30,12 +29,12 @@ export const plateSize = (text: string, picture: PictureSize): Pick<Plate, 'widt
 const held = (at: number, long: number, room: number): number => (long >= room ? 0 : Math.min(Math.max(at, 0), room - long))
 
 /** The words with their middle at a point, moved as far as it takes to lie wholly on the picture. */
-export const plateAt = (text: string, middle: Point, picture: PictureSize): Plate => {
+export const plateAt = (text: string, middle: Point, picture: SeenCloser): Plate => {
   const size = plateSize(text, picture)
   return { ...size, x: held(middle.x - size.width / 2, size.width, picture.widthPx), y: held(middle.y - size.height / 2, size.height, picture.heightPx) }
 }
 
-export const plateShapes = ({ x, y, width, height, lines }: Plate, picture: PictureSize): Shape[] => {
+export const plateShapes = ({ x, y, width, height, lines }: Plate, picture: SeenCloser): Shape[] => {
   const unit = pxPerPoint(picture)
   const { text, leading, padding } = markSizes
   const foot = (index: number): number => y + (padding / 2 + index * leading + (leading + text * capitals) / 2) * unit

@@ -89,6 +89,31 @@ it('what is wrong stays marked on the picture, and is told beside it', async () 
   await dialog.getByRole('button', { name: viewer.close }).click()
 })
 
+it('seen closer the place that was pressed comes to the middle and stays there, and past its own pixels the copy gives way to the original', async () => {
+  await page.getByRole('button', { name: 'latch.jpg, view large' }).click()
+  const dialog = page.getByRole('dialog')
+  const frame = dialog.getByRole('region', { name: 'latch.jpg' })
+  const picture = frame.locator('img').first()
+  await expect.poll(() => picture.evaluate((image: HTMLImageElement) => image.complete && image.naturalWidth)).toBe(1600)
+  const share = 0.3
+  const whole = await picture.boundingBox()
+  if (whole === null) throw new Error('no picture')
+  await page.mouse.click(whole.x + share * whole.width, whole.y + share * whole.height)
+  for (const times of [1.5, 2, 3]) {
+    await dialog.getByRole('button', { name: viewer.zoomIn, exact: true }).click()
+    await expect.poll(async () => ((await picture.boundingBox())?.width ?? 0) / whole.width).toBeCloseTo(times, 1)
+  }
+  const [seen, shown] = [await frame.boundingBox(), await picture.boundingBox()]
+  if (seen === null || shown === null) throw new Error('no picture')
+  // A scroll bar of 15 px takes its part of the frame.
+  expect(Math.abs(shown.x + share * shown.width - (seen.x + seen.width / 2))).toBeLessThan(10)
+  expect(Math.abs(shown.y + share * shown.height - (seen.y + seen.height / 2))).toBeLessThan(10)
+  await dialog.getByText(/^Shown is the original, 4000 × \d+ px\.$/).waitFor()
+  expect(await frame.locator('img').last().evaluate((image: HTMLImageElement) => image.naturalWidth)).toBe(4000)
+  expect(await lookAt(page, 'photograph-closer')).toEqual([])
+  await dialog.getByRole('button', { name: viewer.close, exact: true }).click()
+})
+
 it('a picture that stands at another check already is pointed out there', async () => {
   await page.keyboard.press('j')
   await addByPicker(page, [await taken('coupler-latch', 'latch again.jpg', (picture) => picture.resize({ width: 3000 }))])
@@ -163,13 +188,15 @@ it('a batch with warnings and refusals covers no more than a third of the screen
   const all = page.getByRole('region', { name: said.news })
   await all.waitFor()
   expect(await lookAt(page, 'photograph-batch-news')).toEqual([])
-  for (const [width, height] of [[1280, 800], [390, 844]] as const) {
+  const noted = news().getByRole('button', { name: said.understood })
+  // In the hand nothing is put away that was not opened.
+  await page.setViewportSize({ width: 390, height: 844 })
+  expect(await noted.isVisible()).toBe(false)
+  await news().getByRole('button', { name: /^Look again at \d photographs/ }).click()
+  expect(await noted.isVisible()).toBe(true)
+  await page.screenshot({ path: `${screensFolder}photograph-batch-news-opened.png` })
+  for (const [width, height] of [[390, 844], [1280, 800]] as const) {
     await page.setViewportSize({ width, height })
-    if (width === 390) {
-      expect(await news().getByRole('button', { name: said.understood }).isVisible()).toBe(false)
-      await news().getByRole('button', { name: /^Look again at \d photographs/ }).click()
-      await page.screenshot({ path: `${screensFolder}photograph-batch-news-opened.png` })
-    }
     const box = await all.boundingBox()
     expect(box?.height).toBeLessThanOrEqual(Math.ceil(height / 3))
     expect(await smallTargets(page)).toEqual([])
@@ -184,7 +211,6 @@ it('a batch with warnings and refusals covers no more than a third of the screen
   expect((await news().getByRole('listitem').allInnerTexts()).map((text) => /^[^\n]+\n+[^:]+/.exec(text)?.[0].replaceAll(/\n+/g, ': '))).toEqual(expect.arrayContaining(['one shaken.jpg: Blurred', 'one dark.jpg: Too dark', 'small 4.jpg: Small for this']))
   expect(await news().getByRole('listitem').first().innerText()).toMatch(/^one shaken\.jpg/)
   await page.getByRole('button', { name: viewer.dismiss, exact: true }).click()
-  await news().getByRole('button', { name: said.understood }).click()
+  await noted.click()
   await page.getByRole('article').getByRole('radio').first().click()
-  await page.setViewportSize({ width: 1280, height: 800 })
 })

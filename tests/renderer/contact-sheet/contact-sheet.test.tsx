@@ -1,6 +1,7 @@
 import { cleanup, screen, waitFor, within } from '@testing-library/react'
 import userEvent from '@testing-library/user-event'
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest'
+import { catalogueVersion } from '../../../shared-logic/checks/catalogue'
 import { drawSheet, layOut } from './a-sheet'
 import { fourPhotographs, level, photographOf } from './some-photographs'
 
@@ -238,7 +239,7 @@ describe('by keyboard', { timeout: 30_000 }, () => {
     drawSheet()
     await focus('IMG_1')
     await userEvent.keyboard('m')
-    expect(await screen.findByRole('dialog', { name: 'Move IMG_1.jpg to' })).toBeDefined()
+    expect(await screen.findByRole('dialog', { name: 'Move “IMG_1.jpg” to' })).toBeDefined()
     await userEvent.keyboard('{Escape}')
     await waitFor(() => expect(screen.queryByRole('dialog')).toBeNull())
     await focus('IMG_1')
@@ -248,6 +249,24 @@ describe('by keyboard', { timeout: 30_000 }, () => {
 })
 
 describe('a sheet that is looked at', { timeout: 30_000 }, () => {
+  it('of an issued report has the numbers of the report: findings first, then as it was walked, none for what is not printed', async () => {
+    drawSheet(fourPhotographs, { survey: { status: 'issued', reportNumber: 'BW-2026-0007', revision: 1, catalogueVersion } })
+    const facts = (await rows()).map((each) => each.getAttribute('aria-label') ?? '')
+    expect(facts).toEqual([
+      'IMG_3.jpg. Oil condition, left front. Fail. File. Not printed',
+      'IMG_4.jpg. Oil condition, left front. Fail. Photograph 1 · Phone · 19 Nov, 18:00',
+      'Level from the side. Oil level, left front. Photograph 2 · File · 09:10',
+      'IMG_1.jpg. No check. Photograph 3 · File · 09:30',
+    ])
+    await press('View IMG_1.jpg large')
+    expect(await within(await screen.findByRole('dialog')).findByText('Photograph 3 in the report.')).toBeDefined()
+  })
+
+  it('of a report issued by another catalogue, whose checks may have stood otherwise, has no numbers', async () => {
+    drawSheet(fourPhotographs, { survey: { status: 'issued', reportNumber: 'BW-2026-0007', revision: 1, catalogueVersion: 'another' } })
+    expect((await rows()).filter((each) => each.getAttribute('aria-label')?.includes('Photograph'))).toEqual([])
+  })
+
   it('of an issued report offers nothing to change, and still opens each large', async () => {
     drawSheet(fourPhotographs, { survey: { status: 'issued', reportNumber: 'BW-2026-0007', revision: 1 } })
     await userEvent.click(await row('IMG_1'))

@@ -34,4 +34,19 @@ describe('a photograph where it is shown', () => {
   it('where what is around it names it already, it says nothing twice', () => {
     expect(draw(marked, '').querySelector('img')?.getAttribute('alt')).toBe('')
   })
+
+  it('looked at closer its marks keep their size on the screen: lines and letters are finer on the picture by as much', () => {
+    const sizesAt = (closer: number) => {
+      const { container, unmount } = drawWithDesk(<MarkedPicture photograph={marked} size="large" alt="" fit="contain" closer={closer} />, {}, { units: 'metric' })
+      const strokes = [...container.querySelectorAll('svg path')].map((path) => Number(path.getAttribute('stroke-width')) * closer)
+      const letters = Number(container.querySelector('svg text')?.getAttribute('font-size')) * closer
+      unmount()
+      return { strokes, letters }
+    }
+    const whole = sizesAt(1)
+    const close = sizesAt(4)
+    expect(close.letters).toBeCloseTo(whole.letters)
+    expect(close.strokes.length).toBe(whole.strokes.length)
+    for (const [index, stroke] of close.strokes.entries()) expect(stroke).toBeCloseTo(whole.strokes[index] ?? 0)
+  })
 })

@@ -1,11 +1,12 @@
-import { cleanup, screen, waitFor, within } from '@testing-library/react'
+import { act, cleanup, fireEvent, screen, waitFor, within } from '@testing-library/react'
 import userEvent from '@testing-library/user-event'
-import { afterEach, describe, expect, it, vi } from 'vitest'
+import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest'
 import { drawWalk, photographOf, surveyAt } from './desk-of-one-survey'
 
 afterEach(() => {
   cleanup()
   vi.restoreAllMocks()
+  vi.unstubAllGlobals()
   window.localStorage.clear()
 })
 window.scrollTo = () => undefined
@@ -32,7 +33,7 @@ const viewFirst = async () => {
       return { photograph: { ...photograph, caption } }
     },
   })
-  await userEvent.click(await screen.findByRole('button', { name: 'Photograph 1, view large' }))
+  await userEvent.click(await screen.findByRole('button', { name: 'first.jpg, view large' }))
   return { viewer: within(await screen.findByRole('dialog')), turned }
 }
 
@@ -50,6 +51,16 @@ describe('a photograph viewed large', { timeout: 30_000 }, () => {
     await waitFor(() => expect(turned.at(-1)).toEqual(['second.jpg', 3]))
   })
 
+  it('is called by its name, and its place in the row is told as a place, not as a number of its own', async () => {
+    const { viewer } = await viewFirst()
+    expect(viewer.getByRole('heading', { name: 'first.jpg' })).toBeDefined()
+    expect(viewer.getByText('1 of 2')).toBeDefined()
+    await userEvent.click(viewer.getByRole('button', { name: 'Next' }))
+    expect(viewer.getByRole('heading', { name: 'second.jpg' })).toBeDefined()
+    expect(viewer.getByText('2 of 2')).toBeDefined()
+    expect(viewer.queryByText(/^Photograph \d/)).toBeNull()
+  })
+
   it('is not turned by a letter of its caption', async () => {
     const { viewer, turned } = await viewFirst()
     await userEvent.type(viewer.getByRole('textbox', { name: /^Caption/ }), 'rail')
@@ -63,5 +74,53 @@ describe('a photograph viewed large', { timeout: 30_000 }, () => {
     await userEvent.keyboard('rl')
     await userEvent.click(viewer.getByRole('button', { name: 'Turn right' }))
     await waitFor(() => expect(turned).toEqual([['first.jpg', 1]]))
+  })
+})
+
+/** The width an enlarged picture would have on a screen, which jsdom does not lay out; whoever watches a size is told. */
+const told = new Set<() => void>()
+const shownAs = (widthPx: number): void => {
+  vi.spyOn(HTMLElement.prototype, 'getBoundingClientRect').mockReturnValue(new DOMRect(0, 0, widthPx, (widthPx * 3) / 4))
+  act(() => { for (const tell of told) tell() })
+}
+beforeEach(() => {
+  told.clear()
+  vi.stubGlobal('ResizeObserver', class {
+    constructor(private readonly tell: () => void) {}
+    observe(): void { told.add(this.tell) }
+    unobserve(): void { told.delete(this.tell) }
+    disconnect(): void { told.delete(this.tell) }
+  })
+})
+const original = (viewer: Awaited<ReturnType<typeof viewFirst>>['viewer']): HTMLImageElement | null => viewer.getByRole('region').querySelector('img[src$="/original"]')
+const loads = (image: HTMLImageElement | null, widthPx: number, heightPx: number): void => {
+  if (image === null) throw new Error('no original is shown')
+  Object.defineProperties(image, { naturalWidth: { value: widthPx }, naturalHeight: { value: heightPx } })
+  fireEvent.load(image)
+}
+
+describe('a photograph seen closer', { timeout: 30_000 }, () => {
+  it('is the copy as long as that has pixels enough, then the original', async () => {
+    const { viewer } = await viewFirst()
+    await userEvent.click(viewer.getByRole('button', { name: 'Larger' }))
+    shownAs(1600)
+    expect(original(viewer)).toBeNull()
+    await userEvent.click(viewer.getByRole('button', { name: 'Larger' }))
+    shownAs(2000)
+    loads(original(viewer), 4000, 3000)
+    expect(viewer.getByText('Shown is the original, 4000 × 3000 px.')).toBeDefined()
+  })
+
+  it('says that it is a copy where the original is gone, or would lie another way than its marks', async () => {
+    const { viewer } = await viewFirst()
+    await userEvent.click(viewer.getByRole('button', { name: 'Larger' }))
+    shownAs(2000)
+    loads(original(viewer), 3000, 4000)
+    expect(viewer.getByText(/^Shown is a copy of 1600 × 1200 px: this window cannot show the original\./)).toBeDefined()
+    expect(original(viewer)).toBeNull()
+    await userEvent.click(viewer.getByRole('button', { name: 'Next' }))
+    await userEvent.click(viewer.getByRole('button', { name: 'Larger' }))
+    fireEvent.error(original(viewer) ?? document.body)
+    expect(viewer.getByText(/^Shown is a copy/)).toBeDefined()
   })
 })

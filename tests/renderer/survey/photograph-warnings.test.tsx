@@ -60,13 +60,13 @@ describe('what may be wrong with a photograph', { timeout: 30_000 }, () => {
     expect(await within(news()).findByText('Blurred: hold still, come closer, or tap to focus. Its sharpest edges run over 9.1 px; for this 4.5 px is the most.')).toBeDefined()
     expect(within(news()).getByText('hub.jpg')).toBeDefined()
     expect(within(news()).getByText('Kept either way.')).toBeDefined()
-    expect(screen.getByRole('button', { name: 'Photograph 1 (blurred), view large' })).toBeDefined()
+    expect(screen.getByRole('button', { name: 'hub.jpg (blurred), view large' })).toBeDefined()
   })
 
   it('a good one gives no word', async () => {
     const { add } = walkWith({ 'hub.jpg': good })
     await add('hub.jpg')
-    expect(await screen.findByRole('button', { name: 'Photograph 1, view large' })).toBeDefined()
+    expect(await screen.findByRole('button', { name: 'hub.jpg, view large' })).toBeDefined()
     expect(news().textContent).toBe('')
   })
 
@@ -75,7 +75,7 @@ describe('what may be wrong with a photograph', { timeout: 30_000 }, () => {
     await add('hub.jpg')
     await userEvent.click(await within(news()).findByRole('button', { name: 'Noted' }))
     expect(news().textContent).toBe('')
-    await userEvent.click(screen.getByRole('button', { name: 'Photograph 1 (blurred), view large' }))
+    await userEvent.click(screen.getByRole('button', { name: 'hub.jpg (blurred), view large' }))
     expect(await within(await screen.findByRole('dialog')).findByText(/^Blurred:/)).toBeDefined()
   })
 
@@ -128,7 +128,7 @@ describe('what may be wrong with a photograph', { timeout: 30_000 }, () => {
   it('beside it, large, the camera’s time and place stand as people read them', async () => {
     const { add } = walkWith({ 'hub.jpg': { ...good, takenAt: '2026-05-03T09:15:27+02:00', latitude: -38.70712, longitude: 9.1355 } })
     await add('hub.jpg')
-    await userEvent.click(await screen.findByRole('button', { name: 'Photograph 1, view large' }))
+    await userEvent.click(await screen.findByRole('button', { name: 'hub.jpg, view large' }))
     expect(await within(await screen.findByRole('dialog')).findByText('Taken 3 May 2026, 09:15 +02:00. At 38.70712° S, 9.13550° E')).toBeDefined()
   })
 })
@@ -197,7 +197,7 @@ describe('taking it again', { timeout: 30_000 }, () => {
     await userEvent.click(button)
     expect(await screen.findByText(/“half.jpg” breaks off/)).toBeDefined()
     expect(removed).toEqual([])
-    expect(screen.getByRole('button', { name: /^Photograph 1.*, view large$/ })).toBeDefined()
+    expect(screen.getByRole('button', { name: /^hub\.jpg.*, view large$/ })).toBeDefined()
   })
 })
 
@@ -251,7 +251,7 @@ describe('a file of 300 MB', { timeout: 30_000 }, () => {
     if (!input) throw new Error('no picker')
     await userEvent.upload(input, [huge, fileOf('hub.jpg')])
     expect(await screen.findByText('“film.jpg” is larger than 100 MB. Export it smaller, or as JPEG.')).toBeDefined()
-    expect(await screen.findByRole('button', { name: /^Photograph 1.*, view large$/ })).toBeDefined()
+    expect(await screen.findByRole('button', { name: /^hub\.jpg.*, view large$/ })).toBeDefined()
     expect(read).not.toHaveBeenCalled()
     expect(asked.filter(({ name }) => name === 'photographs.add')).toHaveLength(1)
   })
