@@ -40,7 +40,7 @@ export const openDeskToRead = (folder: string): OpenedToRead => {
       'reports.list': ({ surveyId, ...page }) => read(async (db) => ({ reports: surveyId === undefined ? await listReports(db, page) : await reportsOf(db, surveyId) })),
     },
     reportPdf: reportPdfIn(yard),
-    surveysToVerify: async () => (await read(verifyList)).named,
+    surveysToVerify: async () => (await verifyList(yard)).named,
     verifySurvey: (surveyId, options) => verifySurvey(yard, surveyId, options),
     verifyYard: (options) => verifyYard(yard, options),
     close: yard.close,

@@ -14,7 +14,7 @@ import { surveyToProve, type SurveyToProve } from '../store/to-prove'
 import type { ReadableYard } from '../store/yard'
 import { hasNoCopyRecorded, lookAtCopies, type KnownCopies } from './look-at-copies'
 import { reportFile } from './report-files'
-import { verifyList, type VerifiedList } from './verify-list'
+import { verifyListOf, type VerifiedList } from './verify-list'
 
 export interface VerifyOptions extends LookOptions {
   /** Told how many bytes are to be read in all, once that is known. */
@@ -135,7 +135,7 @@ const holdTogether = (found: SurveyToProve, record: ReadRecord, list: VerifiedLi
 
 /** Works everything of one survey's photographs out again: the record, the rows, every original and its copies on the disk, every issued report. Rejects with the signal's reason when it is stopped. */
 export const verifySurvey = async ({ read, folder }: YardToVerify, surveyId: string, options: VerifyOptions = {}): Promise<Verified> => {
-  const list = options.list ?? (await read(verifyList))
+  const list = options.list ?? (await verifyListOf({ read }, surveyId, options.signal))
   const found = await read((db) => surveyToProve(db, surveyId))
   const { photographs, reports } = found
   const record = await readRecord(surveyId, found, options.signal)

@@ -53,15 +53,18 @@ const settledStrangers = async (yard: YardToVerify, recorded: ReadonlySet<string
 
 /** Works everything of a yard out again, survey by survey, each original once; and looks for what belongs to none. */
 export const verifyYard = async (yard: YardToVerify, { underWayMs = 2_000, onTotal, ...options }: VerifyYardOptions = {}): Promise<VerifiedYard> => {
-  const { list, total } = await yard.read(async (db) => ({ list: await verifyList(db), total: await bytesToProve(db) }))
-  onTotal?.(total)
+  const { list, named } = await verifyList(yard, options.signal)
+  onTotal?.(await yard.read(bytesToProve))
   const known = new Map<string, OriginalFound>()
   const knownCopies: KnownCopies = new Map()
   const surveys: { survey: NamedSurvey; verified: Verified }[] = []
-  const toProve = list.named.filter(({ id, hasEvidence }) => hasEvidence || list.endsOf(id).length > 0 || list.problemsOf(id).length > 0)
+  const toProve = named.filter(({ id, hasEvidence }) => hasEvidence || list.endsOf(id).length > 0 || list.problemsOf(id).length > 0)
   for (const survey of toProve) surveys.push({ survey, verified: await verifySurvey(yard, survey.id, { ...options, known, knownCopies, list }) })
   const { withoutPhotograph } = await yard.read(originalsToProve)
-  const problems: Problem[] = [...list.problems, ...withoutPhotograph.map((sha256): Problem => ({ code: 'original-without-photograph', values: { sha256 } }))]
+  const problems: Problem[] = [
+    ...list.problems,
+    ...(withoutPhotograph.length === 0 ? [] : [{ code: 'original-without-photograph' as const, values: { count: withoutPhotograph.length, hashes: withoutPhotograph.join(' ') } }]),
+  ]
   const recorded = new Set([...known].filter(([, { is }]) => is === 'as recorded').map(([key]) => key.slice(0, 64)))
   return { surveys, problems: [...problems, ...(await settledStrangers(yard, recorded, underWayMs))], listEnd: list.end }
 }

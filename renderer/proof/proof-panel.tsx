@@ -4,7 +4,7 @@ import type { Verified } from '../../shared-logic/proof/problem'
 import type { Survey } from '../../shared-logic/survey/records'
 import { say } from '../../shared-logic/words/say'
 import { sayBytes } from '../../shared-logic/words/say-bytes'
-import { sayBeside, sayEnd, sayOutcome, sayProblem, sayReportEnds } from '../../shared-logic/words/say-proof'
+import { sayBeside, sayEnd, sayOutcome, sayProblem, sayReportEnds, sayToDo } from '../../shared-logic/words/say-proof'
 import { useMutationOf } from '../client/use-procedure'
 import { Button } from '../parts/button'
 import { RefusalNotice } from '../parts/refusal-notice'
@@ -64,11 +64,13 @@ const Outcome = ({ verified }: { readonly verified: Verified }) => {
   const { problems } = verified
   const shown = isWhole ? problems : problems.slice(0, shownAtFirst)
   const { panel, meaning } = words.proof
+  const toDo = sayToDo(words, problems)
   return (
     <div className={style.outcome} data-found={problems.length > 0}>
       <p className={style.said}><OutcomeShape isRight={problems.length === 0} />{sayOutcome(words, verified)}</p>
       {problems.length > 0 && <ul className={style.problems}>{shown.map((problem) => <li key={JSON.stringify(problem)}>{sayProblem(words, problem)}</li>)}</ul>}
       {shown.length < problems.length && <div><Button kind="quiet" onPress={() => setWhole(true)}>{say(words.screens.survey.review.more, { count: problems.length }, units)}</Button></div>}
+      {toDo !== undefined && <p>{toDo}</p>}
       {sayBeside(words, verified).map((line) => <p key={line} className={style.soft}>{line}</p>)}
       <details>
         <summary className={style.summary}>{panel.details}</summary>

@@ -52,19 +52,29 @@ const told = (entry: Exclude<ListEntry, { what: 'opened' }>, before: ListedSurve
   ends: [...(before?.ends ?? []), ...('end' in entry && entry.end !== undefined ? [entry.end] : [])],
 })
 
-/** Reads the list. Ends are taken from entries before its first break alone. */
-export const readList = (entries: readonly FoundEntry[], kept: RecordEnd | undefined, sha256: Sha256): ReadList => {
-  const chain = new Chain(entrySchema, sha256)
-  const surveys = new Map<string, ListedSurvey>()
-  for (const found of entries) {
-    const entry = chain.take(found)
-    if (entry === undefined || entry.what === 'opened') continue
-    const before = surveys.get(entry.surveyId)
-    const comesIn = entry.what === 'survey begun' || entry.what === 'survey entered late'
-    if (comesIn !== (before === undefined)) chain.breakAt('entry-impossible', found.place)
-    const after = told(entry, before)
-    surveys.set(entry.surveyId, chain.broken === undefined ? after : { ...after, ends: before?.ends ?? [] })
+/** Reads the list entry by entry. Ends are taken from entries before its first break alone. */
+export class SurveyListReader {
+  readonly #chain: Chain<ListEntry>
+  readonly #surveys = new Map<string, ListedSurvey>()
+
+  constructor(sha256: Sha256) {
+    this.#chain = new Chain(entrySchema, sha256)
   }
-  chain.finish(kept)
-  return { surveys, end: chain.last, broken: chain.broken }
+
+  /** The next entry, by its place. */
+  take(found: FoundEntry): void {
+    const entry = this.#chain.take(found)
+    if (entry === undefined || entry.what === 'opened') return
+    const before = this.#surveys.get(entry.surveyId)
+    const comesIn = entry.what === 'survey begun' || entry.what === 'survey entered late'
+    if (comesIn !== (before === undefined)) this.#chain.breakAt('entry-impossible', found.place)
+    const after = told(entry, before)
+    this.#surveys.set(entry.surveyId, this.#chain.broken === undefined ? after : { ...after, ends: before?.ends ?? [] })
+  }
+
+  /** `end` as the yard keeps it apart from the entries. */
+  finish(end: RecordEnd | undefined): ReadList {
+    this.#chain.finish(end)
+    return { surveys: this.#surveys, end: this.#chain.last, broken: this.#chain.broken }
+  }
 }

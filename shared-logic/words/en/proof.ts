@@ -26,7 +26,7 @@ export const proofWords = {
   /** What such a record proves, and what it does not. */
   meaning: 'Each entry carries the hash of the one before it, so a single change, a gap or an exchange is found; a survey that was taken out is missed by the yard’s list of surveys. Someone who writes whole records and that list anew, or takes a survey out of both, is found only by what was kept elsewhere: hold what is said here of a report to the printed report, and look for every report you have.',
   /** What to do where something is not as it was recorded. */
-  toDo: 'What to do: leave this yard as it is, and copy its whole folder to another place first. Trust the printed reports; what they show was right when they were issued. Earlier states of the yard’s file lie in its folder “backups”.',
+  toDo: 'What to do: change nothing in this yard, and copy its whole folder to another place. A printed report is what was issued: go by it. Earlier states of the yard’s file lie in its folder “backups”.',
   problems: {
     'record-missing': 'The record is gone. Photographs in this survey: {count}; reports: {reports}.',
     'record-of-another-survey': 'The record is that of another survey, so nothing here could be held to it.',
@@ -58,7 +58,7 @@ export const proofWords = {
     'photograph-other': '“{name}” was exchanged: the survey now names another picture.',
     'photograph-changed': '“{name}” was changed. {difference}',
     'order-changed': 'The order of the photographs was changed.',
-    'original-without-photograph': 'An original was added to the yard’s list of originals that belongs to no photograph: {sha256}.',
+    'original-without-photograph': 'Originals that belong to no photograph of this yard: {count}. They were added, or their photographs were taken out.',
     'survey-changed': 'The survey was changed after report {number}, revision {revision}, was issued, without being opened again: {surveyFact}.',
     'photograph-not-in-record': '“{name}” is in the survey and not in the altered record.',
     'photograph-only-in-record': '“{name}” is in the altered record and not in the survey.',
@@ -74,7 +74,7 @@ export const proofWords = {
     'file-resized': '“{name}”: the original was changed. It has {now} bytes and was recorded with {recorded}.',
     'file-changed': '“{name}”: the original was changed. It has as many bytes as were recorded, but not the same.',
     'file-unreadable': '“{name}”: the original cannot be read ({reason}).',
-    'file-added': '{file} was added: it belongs to no photograph.',
+    'file-added': '{file} belongs to no photograph: it was added, or the photograph was taken out.',
     'copy-missing': '“{name}”: {copy} is missing. {original}',
     'copy-changed': '“{name}”: {copy} was changed. {original}',
     'copy-unreadable': '“{name}”: {copy} cannot be read ({reason}). {original}',
@@ -84,7 +84,7 @@ export const proofWords = {
     'report-missing': 'The PDF of report {number}, revision {revision}, is missing.',
     'report-changed': 'The PDF of report {number}, revision {revision}, was changed.',
     'report-unreadable': 'What report {number}, revision {revision}, says of the record was changed and cannot be read.',
-    'report-added': '{file} was added: it is no report of this yard.',
+    'report-added': '{file} belongs to no report: it was added, or the report was taken out.',
     'report-tells-otherwise': 'What the yard keeps of report {number}, revision {revision}, says otherwise where the record stood. Hold the printed report to it.',
   } satisfies Record<ProblemCode, string>,
   /** '“hub.jpg” was changed. Caption: “worn” in the record, “as new” now.' */

@@ -78,7 +78,7 @@ describe('a yard somebody tampered with', () => {
     const { code, out } = await verify()
     expect(code).toBe(1)
     expect(out).toMatch(/“(hub|strap)\.png”: the original was changed\. It has \d+ bytes and was recorded with \d+\./)
-    expect(out).toContain('In the yard’s folder, of no survey\n  photographs/originals/holiday.jpg was added: it belongs to no photograph.')
+    expect(out).toContain('In the yard’s folder, of no survey\n  photographs/originals/holiday.jpg belongs to no photograph: it was added, or the photograph was taken out.')
     expect(out).toContain('2 things are not as they were recorded.')
     const data = await verify('--json')
     expect(data.code).toBe(1)

@@ -153,6 +153,23 @@ describe('copies made again that come out otherwise, as a newer imaging library 
     await opened.close()
   })
 
+  it('are not said to be changed where a crash came between their files and their entry', async () => {
+    const { folder, surveyId, hashes } = await yardOfTwo()
+    const byAnother = await forged()
+    const yard = openYard(folder, { programVersion: '0.1.0', clock: () => noon })
+    // As an older library made them: entered, and then made again by today's, of which nothing was entered.
+    for (const hash of hashes) await yard.write((db) => enterCopies(db, hash, { large: sha256(byAnother), small: sha256(byAnother) }, noon.toISOString()))
+    await yard.close()
+    expect(await problemsIn(folder)).toEqual([])
+    writeFileSync(copyOf(folder, hashes[0] ?? '', 'large'), byAnother.subarray(1))
+    expect((await problemsIn(folder)).map(({ code, values }) => [code, values['name']])).toEqual([['copy-changed', 'hub.jpg']])
+    const opened = await open(folder)
+    for (const hash of hashes) await opened.photograph(hash, 'large')
+    expect(actsIn(folder, surveyId).slice(-2)).toEqual(['copies made', 'copies made'])
+    expect(await problemsIn(folder)).toEqual([])
+    await opened.close()
+  })
+
   it('are entered too where the same photograph comes in again', async () => {
     const { folder, surveyId, hashes: [hub = ''] } = await yardOfTwo()
     const byAnother = await forged()

@@ -7,11 +7,13 @@ import { migrations } from '../../../main/store/migrations'
 import type { Migration } from '../../../main/store/migrations/migration'
 import { sha256Of } from '../../../main/store/chained-text'
 import { foundEntries, orderToRecord, photographsToRecord, recordEnd } from '../../../main/store/photograph-log'
+import { foundInList, listEnd } from '../../../main/store/survey-list'
 import { asRecordedReport, reportsToProve } from '../../../main/store/report-log'
 import { openYardToRead } from '../../../main/store/yard-to-read'
 import { yardFile } from '../../../main/store/yard'
 import { compareReports, compareRows } from '../../../shared-logic/proof/compare-rows'
 import { RecordReader } from '../../../shared-logic/proof/read-record'
+import { SurveyListReader } from '../../../shared-logic/proof/survey-list'
 import { newFolder, noon, open, refusalOf } from './a-yard'
 
 const rig = '01900000-0000-7000-8000-000000000001'
@@ -48,6 +50,7 @@ const yardOf = async (steps: readonly Migration[], more = ''): Promise<string> =
 }
 
 const beforeTheRecord = migrations.filter(({ number }) => number < 80)
+const beforeTheList = migrations.filter(({ number }) => number < 100)
 const beforeCopiesAndReports = migrations.filter(({ number }) => number < 90)
 
 test('the steps stand in rising order, ten apart', () => {
@@ -126,6 +129,27 @@ test('reports issued before reports were recorded are entered late, behind what 
     expect(record.lateReports).toEqual({ count: reports, at: noon.toISOString() })
   }
   expect((await yard.read((db) => reportsToProve(db, other)))[1]).toMatchObject({ documentSha256: sha256Of('{"said":"Öl"}'), pdfByteCount: 20, verdict: 'fail' })
+  await yard.close()
+})
+
+test('surveys from before there was a list of them are entered late, with where their records then stand and whether they were discarded', async () => {
+  const other = '01900000-0000-7000-8000-000000000006'
+  const folder = await yardOf(beforeTheList, `INSERT INTO surveys SELECT 2, '${other}', rig_id, rig_name, search_text, purpose, survey_date, status, rule_book, catalogue_version, zone, place, NULL, NULL, verdict, tallies_json, asked, open, NULL, 0, 0, started_at, '2026-01-05T00:00:00Z' FROM surveys`)
+  const yard = open(folder)
+  const { found, listed, recorded } = await yard.read(async (db) => ({ found: await foundInList(db), listed: await listEnd(db), recorded: await recordEnd(db, survey) }))
+  expect(found.map(({ text }) => JSON.parse(text ?? '') as unknown)).toMatchObject([
+    { what: 'opened', place: 1 },
+    { what: 'survey entered late', surveyId: survey, isDiscarded: false, end: recorded, at: noon.toISOString() },
+    { what: 'survey entered late', surveyId: other, isDiscarded: true },
+  ])
+  const reader = new SurveyListReader(sha256Of)
+  found.forEach((entry) => reader.take(entry))
+  const list = reader.finish(listed)
+  expect([list.broken, list.surveys.get(survey)?.ends, list.surveys.get(other)]).toEqual([undefined, [recorded], { at: noon.toISOString(), isDiscarded: true, ends: [] }])
+  for (const sql of ["UPDATE survey_list SET entry_json = '{}'", 'UPDATE survey_list SET place = place + 5']) expect(() => yard.database.exec(sql)).toThrow('never changed')
+  for (const sql of ['DELETE FROM survey_list', 'DELETE FROM survey_list_end']) expect(() => yard.database.exec(sql)).toThrow('never deleted')
+  for (const place of [1, 3, 5]) expect(() => yard.database.exec(`INSERT OR REPLACE INTO survey_list VALUES (${place}, '{}', '${'0'.repeat(64)}')`)).toThrow('follows the last')
+  expect(() => yard.database.exec('UPDATE survey_list_end SET entry_count = 1')).toThrow('never grows shorter')
   await yard.close()
 })
 

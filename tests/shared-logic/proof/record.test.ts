@@ -1,11 +1,12 @@
 import { createHash } from 'node:crypto'
 import { describe, expect, it } from 'vitest'
 import { actBetween, addedAct, issuedAct, type RecordedPhotograph, type RecordedReport } from '../../../shared-logic/proof/acts'
-import { compareReports, compareRows, compareSurvey } from '../../../shared-logic/proof/compare-rows'
+import { compareReports, compareRows, compareSurvey, withoutBlame } from '../../../shared-logic/proof/compare-rows'
 import { factNames, hashBeforeTheFirst, orderHash, writeEntries, type Act, type Facts, type RecordEnd } from '../../../shared-logic/proof/entry'
 import { problemCodes } from '../../../shared-logic/proof/problem'
 import type { FoundEntry } from '../../../shared-logic/proof/chain'
 import { RecordReader, type ReadRecord } from '../../../shared-logic/proof/read-record'
+import { faultsByEnds } from '../../../shared-logic/proof/told-ends'
 import { en } from '../../../shared-logic/words/en'
 import { sayBeside, sayOutcome, sayProblem, sayReportEnds } from '../../../shared-logic/words/say-proof'
 
@@ -138,6 +139,37 @@ describe('a record', () => {
     expect(readAll(unknown.entries, unknown.end).problems).toEqual([{ code: 'entry-impossible', values: { place: 2 } }])
     const anew = write([addedAct(photograph('hub.jpg', { takenAt: '2026-06-02T10:00:00' }))])
     expect(compareRows([hub], readAll(anew.entries, anew.end).photographs).map(({ values }) => values['fact'])).toEqual(['takenAt'])
+  })
+})
+
+describe('a record held to ends it once had', () => {
+  const { entries, end } = write([addedAct(hub), turned, { what: 'put in order', orderSha256: 'an order' }])
+  const last = (count: number): RecordEnd => ({ entryCount: count, lastSha256: entries[count - 1]?.sha256 ?? '' })
+  const printed = (...ends: RecordEnd[]) => ends.map((each, index) => ({ number: 'BW-2026-0001', revision: index + 1, end: each }))
+  const shorter = readAll(entries.slice(0, 2), last(2))
+
+  it('fits those that are its own', () => {
+    expect(faultsByEnds(readAll(entries, end), printed(last(2), last(4)), [last(1), last(3)])).toEqual([])
+  })
+
+  it('has lost its last entries where a report prints more, said by the one that prints most', () => {
+    expect(faultsByEnds(shorter, printed(last(3), last(4)), [last(4)])).toEqual([{ code: 'record-shorter-than-report', values: { number: 'BW-2026-0001', revision: 2, count: 4, kept: 2 } }])
+    expect(faultsByEnds(shorter, [], [last(2), last(3), last(4)])).toEqual([{ code: 'record-shorter-than-list', values: { count: 4, kept: 2 } }])
+  })
+
+  it('was written anew where one prints another hash; behind a break of its own that says nothing more', () => {
+    const other = { entryCount: 3, lastSha256: sha256('another') }
+    expect(faultsByEnds(readAll(entries, end), printed(other), []).map(({ code }) => code)).toEqual(['record-other-than-report'])
+    expect(faultsByEnds(readAll(entries, end), [], [other]).map(({ code }) => code)).toEqual(['record-other-than-list'])
+    const broken = entries.map((entry) => (entry.place === 3 ? { ...entry, sha256: sha256('x') } : entry))
+    expect(faultsByEnds(readAll(broken, end), printed(last(3)), [last(3)])).toEqual([])
+  })
+
+  it('and altered is blamed alone: what differs is not said to be changed', () => {
+    const record = readAll(entries.map((entry) => (entry.place === 2 ? { ...entry, text: entry.text?.replace('"phone"', '"camera"') } : entry)), end)
+    expect(record.brokenFrom).toBe(2)
+    expect(withoutBlame(compareRows([photograph('hub.jpg', { quarterTurns: 1 })], record.photographs)).map((problem) => sayProblem(en, problem))).toEqual(['“hub.jpg” and the altered record differ. Came by: camera in the record, phone now.'])
+    expect(withoutBlame(compareRows([], record.photographs)).map((problem) => sayProblem(en, problem))).toEqual(['“hub.jpg” is in the altered record and not in the survey.'])
   })
 })
 
