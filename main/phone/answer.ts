@@ -80,19 +80,20 @@ const refuseStranger = ({ origin }: Room, request: IncomingMessage): void => {
   if (request.method === 'POST' && request.headers.origin !== origin) turnAway(403, 'door.stranger')
 }
 
-const servePage: Answer = async ({ pages }, request, response) => {
+/** Of a door that has closed, too, which says so by its status: on the phone may lie pictures that the page can still save there. */
+const servePage: Answer = async ({ pages, isClosed }, request, response) => {
   const path = request.url?.slice(1) ?? ''
   const served = await pages(path)
   if (!served) return turnAway(404, 'phone.nothing-here')
   if (request.method !== 'GET' && request.method !== 'HEAD') return turnAway(405, 'phone.nothing-here')
-  return send(response, 200, fileHeaders(served), served.bytes, request.method === 'GET')
+  return send(response, path === '' && isClosed() ? 410 : 200, fileHeaders(served), served.bytes, request.method === 'GET')
 }
 
 const answer: Answer = async (room, request, response) => {
   refuseStranger(room, request)
-  if (room.isClosed()) turnAway(410, 'phone.closed')
   const route = routes.get(request.url ?? '')
   if (!route) return servePage(room, request, response)
+  if (room.isClosed()) turnAway(410, 'phone.closed')
   if (route.method !== request.method) turnAway(405, 'phone.nothing-here')
   if (route.isForAll !== true && !room.pairing.knows(request, room.now())) turnAway(401, 'phone.not-paired')
   return route.answer(room, request, response)

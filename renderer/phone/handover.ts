@@ -16,7 +16,7 @@ interface Parts {
   readonly phoneName: string
 }
 
-/** A picture that breaks off so often on a line that carries everything else is not tried again by itself. */
+/** A picture that breaks off so often on a line that carries other pictures is not tried again by itself. */
 const mostTries = 5
 /** A closing time is believed when it has passed by more than clocks are told apart. */
 const clockGraceMs = 1_500
@@ -39,6 +39,9 @@ export class Handover {
   /** Broke off just now: if the door answers at once, it was not the line. */
   #suspect: string | undefined
   readonly #resting = new Resting()
+  #carried = 0
+  /** How many other pictures the line had carried when one first broke off. */
+  readonly #carriedBefore = new Map<string, number>()
   #misses = 0
   #beats = 0
   /** One thing at a time, until nothing is left to do, the door is silent, or it has closed. */
@@ -232,14 +235,16 @@ export class Handover {
     return this.#queue.change(id, { state: 'arrived', isAlreadyThere: alreadyThere, warnings: alreadyThere ? [] : warnings, sentence: undefined, code: undefined, why: undefined })
   }
 
-  /** The line carries: what broke off on it goes behind the others, and is given up after a few times. */
+  /** The desktop answers: what broke off goes behind the others. It is given up after a few times if they went through; if none did, the line carries no pictures. */
   async #blameSuspect(): Promise<void> {
     const suspect = this.#queue.all().find(({ id, state }) => id === this.#suspect && state === 'waiting')
     this.#suspect = undefined
     if (suspect === undefined) return
     const tries = suspect.tries + 1
+    const carriedBefore = this.#carriedBefore.get(suspect.id) ?? this.#carried
+    this.#carriedBefore.set(suspect.id, carriedBefore)
     this.#resting.rest(suspect.id, tries)
-    await this.#queue.change(suspect.id, tries >= mostTries ? { tries, state: 'refused', why: 'broke off' } : { tries })
+    await this.#queue.change(suspect.id, tries >= mostTries && this.#carried > carriedBefore ? { tries, state: 'refused', why: 'broke off' } : { tries })
   }
 
   async #send({ id, fileName, place, tries }: Picture): Promise<boolean> {
@@ -249,6 +254,7 @@ export class Handover {
     try {
       const about = { pictureId: id, connectionId: this.#connection.id, fileName, ...(place && { checkId: place.checkId, position: place.position }) }
       await this.#hasArrived(id, await this.parts.door.send(about, file, (share) => this.#show({ sending: { id, share } })))
+      this.#carried += 1
       this.#show({ sending: undefined, putOff: undefined })
       return true
     } catch (error) {

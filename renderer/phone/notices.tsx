@@ -6,15 +6,20 @@ interface NoticesProps {
   readonly view: HandoverView
 }
 
+/** Once is nothing to speak of. */
+const soonSaid = 2
+
 /** What stands between the phone and the desktop, each in a sentence with what to do about it. */
 export const Notices = ({ view }: NoticesProps) => {
   const { notices: said } = usePhoneWords()
   const left = view.pictures.filter(({ state }) => state === 'waiting').length
+  const breaking = view.pictures.filter(({ state, tries }) => state === 'waiting' && tries >= soonSaid).length
   const onlyHere = view.pictures.filter(({ state, isOnlyHere }) => isOnlyHere === true && state === 'waiting').length
   return (
     <output className={style.notices}>
       <LinkNotice view={view} left={left} />
       {view.link.state === 'open' && view.putOff !== undefined && left > 0 && <p className={style.notice}>{fill(said.putOff, { sentence: view.putOff })}</p>}
+      {view.link.state === 'open' && view.putOff === undefined && breaking > 0 && <p className={style.notice}>{countOf(said.breaking, breaking)}</p>}
       {view.link.state !== 'no code' && !view.isLasting && <p className={style.notice}>{said.onlyThisPage}</p>}
       {view.isLasting && onlyHere > 0 && <p className={style.notice}>{countOf(said.storageFull, onlyHere)}</p>}
     </output>

@@ -52,7 +52,7 @@ export const PictureLine = ({ picture, number, share, handover, isStuck, onRemov
         {warnings.map((warning) => <p key={warning} className={style.warning}>{warning}</p>)}
       </div>
       {(state === 'refused' || (isStuck && state === 'waiting')) && <PictureActs picture={picture} handover={handover} isStuck={isStuck} onRemoved={onRemoved} />}
-      {state === 'arrived' && warnings.length > 0 && (
+      {state === 'arrived' && warnings.length > 0 && !isStuck && (
         <div className={style.acts}><FileButton isCamera onFiles={(files) => void handover.add(files, picture.place)}>{said.takeAgain}</FileButton></div>
       )}
     </li>
@@ -71,7 +71,7 @@ const PictureActs = ({ picture, handover, isStuck, onRemoved }: Pick<PictureLine
   if (asked === 'asked')
     return (
       <div className={style.acts}>
-        <span role="alert">{said.removeSure}</span>
+        <span role="alert" className={style.sure}>{said.removeSure}</span>
         <Button takesFocus onPress={() => setAsked('kept')}>{said.removeNo}</Button>
         <Button onPress={remove}>{said.removeYes}</Button>
       </div>

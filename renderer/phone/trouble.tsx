@@ -7,7 +7,6 @@ import { sayRefused } from './say-refused'
 import { Thumbnail } from './thumbnail'
 import style from './trouble.module.css'
 import { countOf, usePhoneWords } from './use-phone-words'
-import { waysOn } from './ways-on'
 
 type Kind = 'refused' | 'warned' | 'already there'
 
@@ -47,8 +46,8 @@ export const Trouble = ({ pictures, handover, isOver, onLook, onSettled }: Troub
   })
   return (
     <div role="alert" className={style.place}>
-      {newest !== undefined && kind === 'warned' && <Warned key={newest.id} picture={newest} handover={handover} onSettle={() => settle([newest])} />}
-      {newest !== undefined && kind === 'refused' && <NotTaken key="refused" pictures={same} newest={newest} handover={handover} isOver={isOver} onLook={look} onSettle={() => settle(same)} />}
+      {newest !== undefined && kind === 'warned' && <Warned key={newest.id} picture={newest} handover={handover} isOver={isOver} onSettle={() => settle([newest])} />}
+      {newest !== undefined && kind === 'refused' && <NotTaken key="refused" pictures={same} newest={newest} onLook={look} onSettle={() => settle(same)} />}
       {newest !== undefined && kind === 'already there' && <AlreadyThere key="already there" pictures={same} newest={newest} onLook={look} onSettle={() => settle(same)} />}
     </div>
   )
@@ -76,16 +75,17 @@ const Said = ({ kind, picture, title, lines, children }: SaidProps) => (
 interface OfOneProps {
   readonly picture: Picture
   readonly handover: Handover
+  readonly isOver: boolean
   readonly onSettle: () => void
 }
 
 /** Never a refusal: it is kept either way. */
-const Warned = ({ picture, handover, onSettle }: OfOneProps) => {
+const Warned = ({ picture, handover, isOver, onSettle }: OfOneProps) => {
   const { pictures: said, checks } = usePhoneWords()
   return (
     <Said kind="warned" picture={picture} title={picture.place?.title ?? checks.none} lines={picture.warnings}>
       <Button onPress={onSettle}>{said.keep}</Button>
-      <FileButton isCamera onFiles={(files) => { onSettle(); void handover.add(files, picture.place) }}>{said.takeAgain}</FileButton>
+      {!isOver && <FileButton isCamera onFiles={(files) => { onSettle(); void handover.add(files, picture.place) }}>{said.takeAgain}</FileButton>}
     </Said>
   )
 }
@@ -97,17 +97,13 @@ interface OfManyProps {
   readonly onSettle: () => void
 }
 
-const NotTaken = ({ pictures, newest, handover, isOver, onLook, onSettle }: OfManyProps & { readonly handover: Handover; readonly isOver: boolean }) => {
+const NotTaken = ({ pictures, newest, onLook, onSettle }: OfManyProps) => {
   const words = usePhoneWords()
   const said = words.pictures
-  const isOne = pictures.length === 1
   return (
-    <Said kind="refused" picture={newest} title={countOf(said.notTaken, pictures.length)} lines={isOne ? [sayRefused(words, newest)] : []}>
+    <Said kind="refused" picture={newest} title={countOf(said.notTaken, pictures.length)} lines={pictures.length === 1 ? [sayRefused(words, newest)] : []}>
       <Button onPress={onSettle}>{said.understood}</Button>
       {onLook && <Button onPress={onLook}>{said.look}</Button>}
-      {isOne && waysOn(newest, isOver).has('take again') && (
-        <FileButton isCamera onFiles={(files) => { onSettle(); void handover.add(files, newest.place) }}>{said.takeAgain}</FileButton>
-      )}
     </Said>
   )
 }

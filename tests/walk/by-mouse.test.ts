@@ -71,6 +71,7 @@ it('from an empty yard to an issued PDF by mouse, and the PDF says what the surv
     expect(news).toContain(say(en.refusals['photograph.damaged'] ?? '', { name: 'cut-off.jpg' }, 'us'))
     expect(await addByPicker(page, [await photographFile('strap 1 again.jpg', 1)])).toContain(say(en.refusals['photograph.already-there'] ?? '', { name: 'strap 1 again.jpg', kept: 'strap 1.jpg' }, 'us'))
     expect(await photographsShown(page)).toBe(2)
+    await page.getByText(said.photographs.drop, { exact: true }).waitFor()
     await addByDrop(page, await photographFile('dropped.jpg', 3))
     await addByPaste(page)
     expect(await photographsShown(page)).toBe(4)

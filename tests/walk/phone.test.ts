@@ -37,6 +37,9 @@ it('walked on a telephone: answered, photographed and reviewed by touch, nothing
     await page.getByRole('link', { name: new RegExp(`^${yard.goOn}`) }).tap()
     await page.getByRole('article').waitFor()
     await expectFits(page)
+    // A finger drops and pastes nothing.
+    await page.getByRole('button', { name: said.photographs.add, exact: true }).waitFor()
+    expect(await page.getByText(said.photographs.drop, { exact: true }).isVisible()).toBe(false)
     const tapOption = async (line: Line, fieldId: string, option: string): Promise<void> => {
       const field = line.check.fields.find((each) => each.id === fieldId)
       if (field?.kind === 'choice') await page.getByRole('article').getByRole('radio', { name: optionLabel(en, line.check, field, option), exact: true }).tap()

@@ -186,6 +186,14 @@ describe('the door closes', () => {
     expect((await at.opened.desk['phone.state']({ surveyId: at.surveyId })).door).toBeUndefined()
   })
 
+  it('and the page still opens for what waits on the phone, with its files', async () => {
+    await at.opened.desk['phone.close']({ surveyId: at.surveyId })
+    const page = await door.ask('')
+    expect([page.status, await page.text()]).toEqual([410, expect.stringContaining('<title>the phone</title>')])
+    expect((await door.ask('assets/phone-AbCd1234.js')).status).toBe(200)
+    expect(await refusalOf(await door.pair(door.secret))).toMatchObject({ status: 410, code: 'phone.closed' })
+  })
+
   it('and a while after there is nothing to ask any more', async () => {
     await at.opened.desk['phone.close']({ surveyId: at.surveyId })
     await expect.poll(() => door.ask('arrived').then(() => 'answered', () => 'nobody there'), { timeout: 20_000, interval: 1_000 }).toBe('nobody there')

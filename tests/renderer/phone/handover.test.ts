@@ -319,6 +319,18 @@ it('a picture that breaks off each time while others go through holds none of th
   expect(handover.view().pictures[0]).toMatchObject({ state: 'refused', why: 'broke off', tries: 5 })
 })
 
+it('where the line carries no picture at all none is given up: each goes once it does', async () => {
+  const { door, handover } = await joined()
+  door.trouble = (request) => (request === 'send' ? 'cut before' : undefined)
+  await handover.add([pictureFile('one.jpg'), pictureFile('two.jpg')], leftHub)
+  await pass(600_000)
+  expect(handover.view().pictures.map(({ state }) => state)).toEqual(['waiting', 'waiting'])
+  expect(handover.view().pictures.every(({ tries }) => tries > 5)).toBe(true)
+  door.trouble = () => undefined
+  await pass(31_000)
+  expect(door.kept.map(({ text }) => text).toSorted()).toEqual(['one.jpg', 'two.jpg'])
+})
+
 it('a picture larger than the desktop takes is told at once and not sent', async () => {
   const { door, handover } = await joined()
   const large = pictureFile('large.jpg')

@@ -223,6 +223,17 @@ it('without signal it says so, keeps what is taken, and says how many wait', asy
   expect(screen.getByText(words.states.silent)).toBeDefined()
 })
 
+it('pictures that break off again and again while the desktop answers are spoken of, and tried again', async () => {
+  const { user, door, handover } = await connected()
+  door.trouble = (request) => (request === 'send' ? 'cut before' : undefined)
+  await user.upload(camera(), pictureFile('one.jpg'))
+  expect(await screen.findByText(words.notices.breaking.one)).toBeDefined()
+  door.trouble = () => undefined
+  handover.wake()
+  await waitFor(() => expect(screen.queryByText(words.notices.breaking.one)).toBeNull())
+  expect(door.kept).toHaveLength(1)
+})
+
 it('a used code, a missing one and a closed door each get their sentence and the way on', async () => {
   const used = new FakeDoor()
   used.secret = undefined

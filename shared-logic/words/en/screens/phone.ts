@@ -19,6 +19,7 @@ export const phonePageWords = {
     notArrived: { one: 'One picture has not arrived. It is still here: look under Pictures to save it on the phone.', many: '{count} pictures have not arrived. They are still here: look under Pictures to save them on the phone.' },
     onlyThisPage: 'This browser keeps nothing, as in a private window. What has not arrived is lost when this page is closed: leave it open until then.',
     storageFull: { one: 'This phone’s storage is full. One picture waits in this page alone: leave it open until it has arrived.', many: 'This phone’s storage is full. {count} pictures wait in this page alone: leave it open until they have arrived.' },
+    breaking: { one: 'One picture broke off on its way. It is tried again by itself; where the network is weak, go nearer.', many: '{count} pictures broke off on their way. They are tried again by themselves; where the network is weak, go nearer.' },
     putOff: 'Tried again in a moment. {sentence}',
   },
   earlier: {
@@ -63,7 +64,7 @@ export const phonePageWords = {
     states: { waiting: 'Waiting', sending: 'Sending', arrived: 'Arrived', 'already there': 'Arrived before', refused: 'Not taken' },
     percent: '{percent} %',
     arrivedOf: '{arrived} of {total} pictures arrived.',
-    notTaken: { one: 'One picture was not taken.', many: '{count} pictures were not taken.' },
+    notTaken: { one: 'One picture was not taken.', many: '{count} pictures were not taken. Each says why under Pictures.' },
     alreadyThere: { one: 'The same picture is there already. It is kept once.', many: '{count} pictures are there already. Each is kept once.' },
     look: 'Look',
     understood: 'Understood',
