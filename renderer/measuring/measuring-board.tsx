@@ -4,6 +4,7 @@ import type { MeasuredArea, Measurement } from '../../shared-logic/measuring/mea
 import type { Photograph } from '../../shared-logic/survey/records'
 import { measured as quantity } from '../../shared-logic/units/quantity'
 import { say } from '../../shared-logic/words/say'
+import { callPhotograph } from '../../shared-logic/words/say-photograph'
 import { MarkedPicture } from '../marking/marked-picture'
 import { Button } from '../parts/button'
 import { ConfirmDialog } from '../parts/dialog'
@@ -56,8 +57,8 @@ export const MeasuringBoard = ({ photographs, measurement, onFiles, onCamera, ne
   }
   const strip = (
     <fieldset className={layout.strip} aria-label={said.photographs}>
-      {photographs.map((each, index) => (
-        <button key={each.id} type="button" className={layout.choice} aria-pressed={each === photograph} aria-label={say(said.choose, { name: each.caption === '' ? say(said.name, { number: index + 1 }, units) : each.caption }, units)} onClick={() => setChosen(each.sha256)}>
+      {photographs.map((each) => (
+        <button key={each.id} type="button" className={layout.choice} aria-pressed={each === photograph} aria-label={say(said.choose, { name: callPhotograph(each) }, units)} onClick={() => setChosen(each.sha256)}>
           <MarkedPicture photograph={each} size="small" alt="" className={layout.small} />
         </button>
       ))}

@@ -157,6 +157,18 @@ it('is drawn wholly by keyboard: one of each, measured by a known length, moved,
   // Tab walks through the marks; the arrow is taken away and had back twice over, then moved by its head.
   await keys.tabTo('Mark 1: arrow, at 850, 625')
   await strike('Delete', 'Control+z', 'Control+Shift+Z', 'Control+z')
+  // Back past the length that was typed and the line it belongs to, and here again: the keys go on working.
+  const nowKnown = () => board().getByRole('textbox', { name: said.known.length, exact: true })
+  await strike('Control+z')
+  await expect.poll(() => nowKnown().inputValue()).toBe('')
+  await strike('Control+z')
+  await nowKnown().waitFor({ state: 'detached' })
+  await strike('Control+Shift+Z', 'Control+Shift+Z')
+  await expect.poll(() => nowKnown().inputValue()).toBe('60 mm')
+  // By the buttons, too: one that is used up hands the focus on.
+  await keys.strike(pictureBoard.redo)
+  expect(await page.evaluate(() => document.activeElement?.textContent)).toBe(pictureBoard.undo)
+  await strike('Enter')
   await keys.tabTo('Mark 1: arrow, at 850, 625')
   await strike('Shift+ArrowLeft', 'ArrowUp')
   await keys.tabTo('Head of mark 1, at 890, 649')
@@ -273,8 +285,13 @@ it('is drawn by touch on a telephone: dragged, tapped, pinched closer without lo
     await tap([1400, 900])
     await tapTool('text')
     await tap([800, 150])
-    // The field has the focus and is in sight, though it stands below the picture.
+    // The field has the focus and is in sight right under the picture, which stays in sight whole.
     await standsReady(board().getByRole('textbox', { name: said.words.label, exact: true }))
+    const [picture, field] = [await stage().boundingBox(), await board().getByRole('textbox', { name: said.words.label, exact: true }).boundingBox()]
+    if (picture === null || field === null) throw new Error('no picture or no field')
+    expect(picture.y).toBeGreaterThanOrEqual(0)
+    expect(field.y + field.height - (picture.y + picture.height)).toBeLessThan(120)
+    await page.screenshot({ path: `${screensFolder}marking-phone-words.png` })
     await page.keyboard.type('wet glove')
     await board().getByRole('button', { name: said.words.put, exact: true }).tap()
     // An end of the box is dragged; under the finger it shows larger.

@@ -3,7 +3,6 @@ export const measuringWords = {
   title: 'Measure on a photograph',
   photographs: 'Photographs of this survey',
   choose: 'Measure on {name}',
-  name: 'photograph {number}',
   add: 'Add a photograph',
   none: 'No photograph yet. Take one squarely onto the face, with a rule or a card lying on it, and add it here.',
   broken: 'The measuring stopped. Your points are still here.',
