@@ -51,7 +51,11 @@ const checks: Answer = async (room, request, response) => {
   sendJson(request, response, 200, { ...standing(room), stations: checkTitles(survey, en) })
 }
 
-const arrived: Answer = async (room, request, response) => sendJson(request, response, 200, { pictureIds: room.arrivals.pictureIds })
+const arrived: Answer = async ({ arrivals: { kept } }, request, response) =>
+  sendJson(request, response, 200, {
+    pictureIds: kept.map(([pictureId]) => pictureId),
+    told: kept.flatMap(([pictureId, { alreadyThere, warnings }]) => (alreadyThere || warnings.length > 0 ? [{ pictureId, alreadyThere, warnings }] : [])),
+  })
 
 /** The header is read before the body: what cannot be taken is turned away before it is sent. */
 const photographs: Answer = async (room, request, response) => {

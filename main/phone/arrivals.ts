@@ -18,8 +18,9 @@ export class Arrivals<Outcome> {
     this.#before = new Map(earlier === undefined ? [] : [...earlier.#before, ...earlier.#kept].slice(-mostPictures))
   }
 
-  get pictureIds(): string[] {
-    return [...this.#kept.keys()]
+  /** By the phone's names for them, in the order they came. */
+  get kept(): [pictureId: string, outcome: Outcome][] {
+    return [...this.#kept]
   }
 
   /** In the order they came. */

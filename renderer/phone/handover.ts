@@ -222,16 +222,18 @@ export class Handover {
   }
 
   async #askArrived(): Promise<boolean> {
-    const arrived = new Set((await this.parts.door.arrived()).pictureIds)
+    const { pictureIds, told } = await this.parts.door.arrived()
+    const arrived = new Set(pictureIds)
     this.#mustAskArrived = false
     if (this.#view.link.state !== 'open') this.#show({ link: { state: 'open' } })
-    for (const { id, state } of this.#view.pictures) if (state !== 'arrived' && arrived.has(id)) await this.#hasArrived(id)
+    for (const { id, state } of this.#view.pictures) if (state !== 'arrived' && arrived.has(id)) await this.#hasArrived(id, told)
     await this.#blameSuspect()
     return true
   }
 
-  /** Of a picture that is there already what is wrong was said when it came. */
-  #hasArrived(id: string, { alreadyThere, warnings }: Pick<PhotographReply, 'alreadyThere' | 'warnings'> = { alreadyThere: false, warnings: [] }): Promise<void> {
+  /** `told`: what the door says of pictures that arrived; of one that is there already what is wrong was said when it came. */
+  #hasArrived(id: string, told: readonly PhotographReply[]): Promise<void> {
+    const { alreadyThere = false, warnings = [] } = told.find(({ pictureId }) => pictureId === id) ?? {}
     return this.#queue.change(id, { state: 'arrived', isAlreadyThere: alreadyThere, warnings: alreadyThere ? [] : warnings, sentence: undefined, code: undefined, why: undefined })
   }
 
@@ -253,7 +255,7 @@ export class Handover {
     this.#show({ sending: { id, share: 0 } })
     try {
       const about = { pictureId: id, connectionId: this.#connection.id, fileName, ...(place && { checkId: place.checkId, position: place.position }) }
-      await this.#hasArrived(id, await this.parts.door.send(about, file, (share) => this.#show({ sending: { id, share } })))
+      await this.#hasArrived(id, [await this.parts.door.send(about, file, (share) => this.#show({ sending: { id, share } }))])
       this.#carried += 1
       this.#show({ sending: undefined, putOff: undefined })
       return true
@@ -265,8 +267,8 @@ export class Handover {
 
   /** Lost from the phone's storage, or put away by another tab that heard it arrive. */
   async #withoutFile(id: string): Promise<boolean> {
-    const { pictureIds } = await this.parts.door.arrived()
-    await (pictureIds.includes(id) ? this.#hasArrived(id) : this.#queue.change(id, { state: 'refused', why: 'gone' }))
+    const { pictureIds, told } = await this.parts.door.arrived()
+    await (pictureIds.includes(id) ? this.#hasArrived(id, told) : this.#queue.change(id, { state: 'refused', why: 'gone' }))
     return true
   }
 

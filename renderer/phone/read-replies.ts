@@ -32,16 +32,19 @@ export const readChecks = (value: unknown): ChecksReply | undefined => {
   return isInstant(closesAt) && isText(connectionId) && isListOf(stations, isStation) ? { closesAt, connectionId, stations } : undefined
 }
 
+const isPhotograph = (value: unknown): value is PhotographReply =>
+  isRecord(value) && isText(value['pictureId']) && typeof value['alreadyThere'] === 'boolean' && isListOf(value['warnings'], isText)
+
 export const readPhotograph = (value: unknown): PhotographReply | undefined => {
-  if (!isRecord(value)) return undefined
+  if (!isPhotograph(value)) return undefined
   const { pictureId, alreadyThere, warnings } = value
-  return isText(pictureId) && typeof alreadyThere === 'boolean' && isListOf(warnings, isText) ? { pictureId, alreadyThere, warnings } : undefined
+  return { pictureId, alreadyThere, warnings }
 }
 
 export const readArrived = (value: unknown): ArrivedReply | undefined => {
   if (!isRecord(value)) return undefined
-  const { pictureIds } = value
-  return isListOf(pictureIds, isText) ? { pictureIds } : undefined
+  const { pictureIds, told } = value
+  return isListOf(pictureIds, isText) && isListOf(told, isPhotograph) ? { pictureIds, told } : undefined
 }
 
 export const readRefusal = (value: unknown): { readonly code: string; readonly sentence: string } | undefined => {

@@ -40,5 +40,6 @@ export const phonePhotographSchema = z.object({
 export type PhonePhotograph = z.infer<typeof phonePhotographSchema>
 /** `alreadyThere`: the same picture was kept at that check before. Warnings of quality, as sentences for the person who still stands there. */
 export const photographReplySchema = z.object({ pictureId: pictureIdSchema, alreadyThere: z.boolean(), warnings: z.array(z.string()) })
-export const arrivedReplySchema = z.object({ pictureIds: z.array(pictureIdSchema) })
+/** `told`: of those the replies that say more than that they arrived; the phone may not have heard them. */
+export const arrivedReplySchema = z.object({ pictureIds: z.array(pictureIdSchema), told: z.array(photographReplySchema) })
 export const phoneRefusalSchema = z.object({ refusal: refusalSchema, sentence: z.string() })

@@ -41,7 +41,7 @@ it('the surveyor is told of each door what came through it, and so is the phone'
   const door = await at.openDoor()
   const cookie = await door.enter()
   expect((await at.opened.desk['phone.state']({ surveyId: at.surveyId })).door?.arrived).toEqual([])
-  expect(await (await door.ask('arrived', { headers: { cookie } })).json()).toEqual({ pictureIds: [] })
+  expect(await (await door.ask('arrived', { headers: { cookie } })).json()).toEqual({ pictureIds: [], told: [] })
 })
 
 it('another survey has its own memory: the same name there is another picture', async () => {

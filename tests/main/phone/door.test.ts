@@ -101,12 +101,13 @@ describe('a paired phone', () => {
     const { stations } = checksReplySchema.parse(await (await door.ask('checks', { headers: { cookie } })).json())
     const [check] = stations[0]?.checks ?? []
     const sent = await door.send(cookie, pictureId(1), bytes, { about: { checkId: check?.checkId, position: check?.position } })
-    expect(await sent.json()).toMatchObject({ pictureId: pictureId(1), alreadyThere: false })
+    const reply: unknown = await sent.json()
+    expect(reply).toMatchObject({ pictureId: pictureId(1), alreadyThere: false, warnings: [expect.stringContaining('64 × 48')] })
     const kept = (await at.kept()).find(({ sha256 }) => sha256 === createHash('sha256').update(bytes).digest('hex'))
     expect(kept).toMatchObject({ source: 'phone', checkId: check?.checkId, position: check?.position, byteCount: bytes.byteLength })
     const { door: now } = await at.opened.desk['phone.state']({ surveyId: at.surveyId })
     expect(now?.arrived.map(({ photographId }) => photographId)).toEqual([kept?.id])
-    expect(await (await door.ask('arrived', { headers: { cookie } })).json()).toEqual({ pictureIds: [pictureId(1)] })
+    expect(await (await door.ask('arrived', { headers: { cookie } })).json()).toEqual({ pictureIds: [pictureId(1)], told: [reply] })
   })
 
   it('is told at once what may be wrong with a picture, which is kept all the same', async () => {
@@ -122,14 +123,15 @@ describe('a paired phone', () => {
     const bytes = await photograph(2)
     const atOnce = await Promise.all([1, 2, 3].map(() => door.send(cookie, pictureId(2), bytes)))
     expect(atOnce.map(({ status }) => status)).toEqual([200, 200, 200])
-    const again = await door.send(cookie, pictureId(2), bytes)
-    expect(await again.json()).toMatchObject({ alreadyThere: false })
+    const again: unknown = await (await door.send(cookie, pictureId(2), bytes)).json()
+    expect(again).toMatchObject({ alreadyThere: false })
     // Under another name the same bytes are the same photograph.
-    expect(await (await door.send(cookie, pictureId(3), bytes)).json()).toMatchObject({ alreadyThere: true })
+    const same: unknown = await (await door.send(cookie, pictureId(3), bytes)).json()
+    expect(same).toMatchObject({ alreadyThere: true })
     expect((await at.kept()).length).toBe(before + 1)
     // And so the surveyor is told; the phone hears of each name.
     expect((await at.opened.desk['phone.state']({ surveyId: at.surveyId })).door?.arrived).toHaveLength(1)
-    expect(await (await door.ask('arrived', { headers: { cookie } })).json()).toEqual({ pictureIds: [pictureId(2), pictureId(3)] })
+    expect(await (await door.ask('arrived', { headers: { cookie } })).json()).toEqual({ pictureIds: [pictureId(2), pictureId(3)], told: [again, same] })
   })
 
   it('sends a picture that the surveyor had before, or has taken away since: the one did not come through this door, the other comes last', async () => {
@@ -164,7 +166,7 @@ describe('a paired phone', () => {
     await door.raw(Buffer.concat([Buffer.from(half), (await photograph(6)).subarray(0, 300)]), 300)
     expect((await at.kept()).length).toBe(before)
     expect(await at.halves()).toEqual([])
-    expect(await (await door.ask('arrived', { headers: { cookie } })).json()).toEqual({ pictureIds: [] })
+    expect(await (await door.ask('arrived', { headers: { cookie } })).json()).toEqual({ pictureIds: [], told: [] })
     expect((await door.send(cookie, pictureId(6), await photograph(6))).status).toBe(200)
   })
 

@@ -52,7 +52,11 @@ export class FakeDoor implements Door {
 
   readonly arrived: Door['arrived'] = () => this.#meet('arrived', undefined, () => {
     this.#needSession()
-    return { pictureIds: [...this.kept.map(({ about }) => about.pictureId), ...this.same] }
+    const first = this.warnings.length === 0 ? [] : this.kept.map(({ about: { pictureId } }) => ({ pictureId, alreadyThere: false, warnings: [...this.warnings] }))
+    return {
+      pictureIds: [...this.kept.map(({ about }) => about.pictureId), ...this.same],
+      told: [...first, ...this.same.map((pictureId) => ({ pictureId, alreadyThere: true, warnings: [...this.warnings] }))],
+    }
   })
 
   readonly send: Door['send'] = async (about, file, onProgress) => {

@@ -192,6 +192,16 @@ it('after a cut the door is asked what arrived before anything is sent again: wh
   expect(handover.view().pictures.map(({ state }) => state)).toEqual(['arrived', 'arrived'])
 })
 
+it('what was said of a picture whose reply was cut is heard all the same', async () => {
+  const { door, handover } = await joined()
+  door.warnings = ['Blurred.']
+  door.trouble = (request) => (request === 'send' ? 'cut after' : undefined)
+  await handover.add([pictureFile('one.jpg', 'the hub'), pictureFile('copy.jpg', 'the hub')], leftHub)
+  await pass(5_000)
+  expect(door.doubled).toBe(0)
+  expect(handover.view().pictures).toMatchObject([{ state: 'arrived', warnings: ['Blurred.'], isAlreadyThere: false }, { state: 'arrived', isAlreadyThere: true }])
+})
+
 it('without signal the pauses grow to half a minute and no further; a network that is back is used at once', async () => {
   const { door, handover } = await joined()
   door.trouble = () => 'cut before'

@@ -8,13 +8,14 @@ const instant = fc.integer({ min: 0, max: 4e12 }).map((ms) => new Date(ms).toISO
 const words = fc.string({ minLength: 1, maxLength: 40 })
 const id = fc.stringMatching(/^[A-Za-z0-9_-]{16,40}$/)
 const name = fc.uuid()
+const photograph = fc.record({ pictureId: id, alreadyThere: fc.boolean(), warnings: fc.array(fc.string(), { maxLength: 3 }) })
 const check = fc.record({ checkId: words, position: words, title: words, place: fc.string(), isOpen: fc.boolean() })
 
 const replies: readonly (readonly [name: string, schema: z.ZodType, read: (value: unknown) => unknown, sample: fc.Arbitrary<object>])[] = [
   ['paired', pairReplySchema, readPair, fc.record({ closesAt: instant, connectionId: name })],
   ['checks', checksReplySchema, readChecks, fc.record({ closesAt: instant, connectionId: name, stations: fc.array(fc.record({ title: words, checks: fc.array(check, { maxLength: 3 }) }), { maxLength: 3 }) })],
-  ['photograph', photographReplySchema, readPhotograph, fc.record({ pictureId: id, alreadyThere: fc.boolean(), warnings: fc.array(fc.string(), { maxLength: 3 }) })],
-  ['arrived', arrivedReplySchema, readArrived, fc.record({ pictureIds: fc.array(id, { maxLength: 5 }) })],
+  ['photograph', photographReplySchema, readPhotograph, photograph],
+  ['arrived', arrivedReplySchema, readArrived, fc.record({ pictureIds: fc.array(id, { maxLength: 5 }), told: fc.array(photograph, { maxLength: 3 }) })],
 ]
 
 it.each(replies)('%s: whatever the door’s schema allows is read whole', (_name, schema, read, sample) => {
