@@ -33,8 +33,16 @@ const sayTaken = ({ at }: TimeTaken, surveyDate: string): string => {
 const factsOf = ({ photograph, taken }: SheetPhotograph, number: number | undefined, surveyDate: string, { screens: { contactSheet: said } }: Words): string =>
   [...(number === undefined ? [] : [say(said.number, { number }, 'metric')]), said.sources[photograph.source], ...(taken === undefined ? [] : [sayTaken(taken, surveyDate)])].join(' · ')
 
-/** Files of one series differ at their ends: so many letters of that stay in sight, and what is cut is cut before them. */
-const endOf = ({ photograph: { caption }, name }: SheetPhotograph): number => (caption.trim() === '' && name.length > 18 ? 14 : 0)
+/** A name as long as this fits whole. */
+const shortName = 18
+
+/** Files of one series differ at their ends, as by the time of the camera: that stays in sight, and what is cut is cut before it. */
+const partsOf = ({ photograph: { caption }, name }: SheetPhotograph): readonly [begin: string, end: string] => {
+  if (caption.trim() !== '' || name.length <= shortName) return [name, '']
+  const last = name.length - name.lastIndexOf(' ') - 1
+  const end = last <= shortName ? last : 12
+  return [name.slice(0, -end), name.slice(-end)]
+}
 
 /** What is to be known before it is printed, in short. */
 const flagsOf = ({ photograph, warnings, alike }: SheetPhotograph, { screens: { contactSheet: said } }: Words): string[] => {
@@ -48,6 +56,7 @@ export const PictureCell = memo(({ each, number, surveyDate, isFrozen, isWriting
   const words = useWords()
   const said = words.screens.contactSheet
   const { id, photograph, owner, name, where } = each
+  const [begin, end] = partsOf(each)
   const facts = factsOf(each, number, surveyDate, words)
   const flags = flagsOf(each, words)
   const verdict = owner?.verdict === 'fail' || owner?.verdict === 'advisory' ? owner.verdict : undefined
@@ -66,7 +75,7 @@ export const PictureCell = memo(({ each, number, surveyDate, isFrozen, isWriting
         ? <CaptionEditor caption={photograph.caption} onWritten={(caption) => onWritten(id, caption)} />
         : (
           <div className={style.words}>
-            <span className={style.name} onDoubleClick={isFrozen ? undefined : () => onWrite(id)}><span className={style.begin}>{name.slice(0, name.length - endOf(each))}</span><span className={style.end}>{name.slice(name.length - endOf(each))}</span></span>
+            <span className={style.name} onDoubleClick={isFrozen ? undefined : () => onWrite(id)}><span className={style.begin}>{begin}</span><span className={style.end}>{end}</span></span>
             <span className={style.where}>{verdict && <span className={style.finding} data-verdict={verdict}>{said.finding[verdict]}</span>}{where}</span>
             <span className={style.facts}>{facts}</span>
             {flags.length > 0 && <span className={style.flags}>{flags.join(' · ')}</span>}

@@ -34,6 +34,15 @@ describe('the contact sheet', { timeout: 30_000 }, () => {
     expect(screen.getByText('4 photographs')).toBeDefined()
   })
 
+  it('keeps of a long file name in sight what tells it from the others of its series; a caption is cut at its end', async () => {
+    const series = ['22.15.51.jpg', '22.15.52.jpg', '22.15.52-2.jpg']
+    drawSheet([...series.map((time, index) => photographOf(index + 1, { fileName: `seal-left-of-the-hub 2026-11-27 ${time}` })), photographOf(4, { fileName: 'PXL_20261127_221552123.jpg' }), photographOf(5, { caption: 'Seal of the left hub, seen from below' })])
+    const grid = within(await screen.findByRole('grid', { name: 'Photographs' }))
+    for (const time of series) expect(grid.getByText(time)).toBeDefined()
+    expect(grid.getByText('52123.jpg', { exact: false }).textContent.length).toBe(12)
+    expect(grid.getByText('Seal of the left hub, seen from below')).toBeDefined()
+  })
+
   it('is put into another order and narrowed, and says how many are shown', async () => {
     drawSheet()
     await chooseFrom('Order', 'Time taken')
