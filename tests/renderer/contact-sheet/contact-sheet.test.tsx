@@ -34,6 +34,11 @@ describe('the contact sheet', { timeout: 30_000 }, () => {
     expect(screen.getByText('4 photographs')).toBeDefined()
   })
 
+  it('tells the year of one of another year, and for one this program took when it came in', async () => {
+    drawSheet([photographOf(1, { takenAt: '2024-05-16T18:00:00' }), photographOf(2, { source: 'camera', addedAt: '2026-11-20T10:02:00Z' })])
+    expect((await rows()).map((each) => each.getAttribute('aria-label'))).toEqual(['IMG_1.jpg. No check. File · 16 May 2024, 18:00', 'IMG_2.jpg. No check. Camera · 10:02'])
+  })
+
   it('keeps of a long file name in sight what tells it from the others of its series; a caption is cut at its end', async () => {
     const series = ['22.15.51.jpg', '22.15.52.jpg', '22.15.52-2.jpg']
     drawSheet([...series.map((time, index) => photographOf(index + 1, { fileName: `seal-left-of-the-hub 2026-11-27 ${time}` })), photographOf(4, { fileName: 'PXL_20261127_221552123.jpg' }), photographOf(5, { caption: 'Seal of the left hub, seen from below' })])
