@@ -47,6 +47,6 @@ export const verifyList = async ({ read }: Reads, signal?: AbortSignal): Promise
   const { found, known } = await read(async (db) => ({ found: await listToProve(db), known: await surveysToProve(db) }))
   const list = await readList(found, signal)
   const ids = new Set(known.map(({ id }) => id))
-  const onlyListed = [...list.surveys.keys()].filter((id) => !ids.has(id)).map((id) => ({ id, rigName: undefined, surveyDate: undefined, reportNumbers: [], hasEvidence: false }))
+  const onlyListed = [...list.surveys].filter(([id]) => !ids.has(id)).map(([id, { number }]) => ({ id, rigName: undefined, surveyDate: undefined, reportNumbers: number === undefined ? [] : [number], hasEvidence: false }))
   return { list: held(list, found, [...ids]), named: [...known, ...onlyListed] }
 }

@@ -46,5 +46,5 @@ export const enterIssued = async (db: WritableDb, reportId: string, at: string):
   const report = asRecordedReport({ ...asReportRow(row), documentSha256: hash('sha256', row.document) })
   await enter(db, row.survey_id, [issuedAct(report, await surveyToRecord(db, row.survey_id))], at)
   const end = await recordEnd(db, row.survey_id)
-  if (end !== undefined) await enterInList(db, { what: 'report issued', surveyId: row.survey_id, end }, at)
+  if (end !== undefined) await enterInList(db, { what: 'report issued', surveyId: row.survey_id, end, number: row.number }, at)
 }

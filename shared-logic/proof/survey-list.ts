@@ -12,10 +12,11 @@ const end = z.strictObject({ entryCount: z.int().positive(), lastSha256: z.strin
 const openingEntry = { what: z.literal('opened'), record: z.literal('bunkwright surveys'), version: z.literal(1) }
 const begunEntry = { what: z.literal('survey begun'), surveyId: z.string() }
 /** Begun before there was a list. */
-const lateEntry = { what: z.literal('survey entered late'), surveyId: z.string(), isDiscarded: z.boolean(), /** None while it has no record. */ end: end.optional() }
+const lateEntry = { what: z.literal('survey entered late'), surveyId: z.string(), isDiscarded: z.boolean(), /** None while it has no record. */ end: end.optional(), /** Of its reports; none before the first. */ number: z.string().optional() }
 const discardedEntry = { what: z.literal('survey discarded'), surveyId: z.string() }
-/** Where its record stood after it. */
-const recordEntry = { what: z.enum(['record opened', 'report issued']), surveyId: z.string(), end }
+/** `end`: where its record stood after it. */
+const recordEntry = { what: z.literal('record opened'), surveyId: z.string(), end }
+const issuedEntry = { what: z.literal('report issued'), surveyId: z.string(), end, number: z.string() }
 
 const entrySchema = z.discriminatedUnion('what', [
   z.strictObject({ ...openingEntry, ...link }),
@@ -23,11 +24,14 @@ const entrySchema = z.discriminatedUnion('what', [
   z.strictObject({ ...lateEntry, ...link }),
   z.strictObject({ ...discardedEntry, ...link }),
   z.strictObject({ ...recordEntry, ...link }),
+  z.strictObject({ ...issuedEntry, ...link }),
 ])
 type ListEntry = z.infer<typeof entrySchema>
 
 /** What happened to a survey, before it has its place in the list. */
-export type SurveyAct = z.infer<z.ZodObject<typeof begunEntry>> | z.infer<z.ZodObject<typeof discardedEntry>> | z.infer<z.ZodObject<typeof recordEntry>>
+export type SurveyAct =
+  | z.infer<z.ZodObject<typeof begunEntry>> | z.infer<z.ZodObject<typeof discardedEntry>>
+  | z.infer<z.ZodObject<typeof recordEntry>> | z.infer<z.ZodObject<typeof issuedEntry>>
 
 export const listOpening = { what: 'opened', record: 'bunkwright surveys', version: 1 } as const
 
@@ -36,6 +40,8 @@ export interface ListedSurvey {
   /** When it was begun, or entered late. UTC. */
   readonly at: string
   readonly isDiscarded: boolean
+  /** The number of its reports; undefined before the first. */
+  readonly number: string | undefined
   /** Ends its record had, oldest first. */
   readonly ends: readonly RecordEnd[]
 }
@@ -49,6 +55,7 @@ export interface ReadList {
 const told = (entry: Exclude<ListEntry, { what: 'opened' }>, before: ListedSurvey | undefined): ListedSurvey => ({
   at: before?.at ?? entry.at,
   isDiscarded: entry.what === 'survey discarded' || (entry.what === 'survey entered late' ? entry.isDiscarded : (before?.isDiscarded ?? false)),
+  number: 'number' in entry && entry.number !== undefined ? entry.number : before?.number,
   ends: [...(before?.ends ?? []), ...('end' in entry && entry.end !== undefined ? [entry.end] : [])],
 })
 

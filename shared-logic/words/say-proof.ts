@@ -1,5 +1,5 @@
 import type { RecordEnd } from '../proof/entry'
-import type { Problem, Verified } from '../proof/problem'
+import type { Problem, ProblemCode, Verified } from '../proof/problem'
 import type { Words } from './en'
 import { sayDate } from './say'
 import { sayFact } from './say-fact'
@@ -40,9 +40,14 @@ export const sayProblem = (words: Words, { code, values }: Problem): string => {
   return fill(words.proof.problems[code], { ...said, difference: sayDifference(words, values) })
 }
 
+const ofOriginals: ReadonlySet<ProblemCode> = new Set(['file-missing', 'file-set-aside', 'file-resized', 'file-changed'])
+
 /** What to do about them; undefined where there are none, or copies alone, which are made again by themselves. */
-export const sayToDo = (words: Words, problems: readonly Problem[]): string | undefined =>
-  problems.some(({ values }) => values['copy'] === undefined || values['original'] !== 'whole') ? words.proof.toDo : undefined
+export const sayToDo = (words: Words, problems: readonly Problem[]): string | undefined => {
+  if (problems.every(({ values }) => values['copy'] !== undefined && values['original'] === 'whole')) return undefined
+  const { toDo, toDoOriginals } = words.proof
+  return problems.some(({ code }) => ofOriginals.has(code)) ? `${toDo} ${toDoOriginals}` : toDo
+}
 
 const counted = ({ one, many }: { readonly one: string; readonly many: string }, count: number, more: Readonly<Record<string, string>> = {}): string => fill(count === 1 ? one : many, { count, ...more })
 

@@ -7,20 +7,22 @@ import type { Migration } from './migration'
 interface Row {
   readonly id: string
   readonly discarded_at: string | null
+  readonly report_number: string | null
   readonly entry_count: number | null
   readonly last_sha256: string | null
 }
 
 const hashOf = (text: string): string => hash('sha256', text)
 
-const lateEntry = ({ id, discarded_at, entry_count, last_sha256 }: Row): Record<string, Json> => ({
+const lateEntry = ({ id, discarded_at, report_number, entry_count, last_sha256 }: Row): Record<string, Json> => ({
   what: 'survey entered late', surveyId: id, isDiscarded: discarded_at !== null,
+  ...(report_number !== null && { number: report_number }),
   ...(entry_count !== null && last_sha256 !== null && { end: { entryCount: entry_count, lastSha256: last_sha256 } }),
 })
 
 /** Enters the surveys that were there before the list was, as the yard has them at the time of this step. */
 const enterLate = (database: Database.Database, at: string): void => {
-  const rows = database.prepare<[], Row>('SELECT id, discarded_at, entry_count, last_sha256 FROM surveys LEFT JOIN photograph_log_ends ON survey_id = id ORDER BY serial').all()
+  const rows = database.prepare<[], Row>('SELECT id, discarded_at, report_number, entry_count, last_sha256 FROM surveys LEFT JOIN photograph_log_ends ON survey_id = id ORDER BY serial').all()
   if (rows.length === 0) return
   const insert = database.prepare('INSERT INTO survey_list (place, entry_json, sha256) VALUES (?, ?, ?)')
   let end: RecordEnd | undefined

@@ -53,7 +53,7 @@ test(`each of ${alterations} random alterations is found and named: entries, row
         const codes = problemsOf(await verify()).map(({ code }) => code)
         expect(codes, attack.name).not.toEqual([])
         expect(codes.some((code) => attack.found.includes(code)), `${attack.name}: ${codes.join(', ')}`).toBe(true)
-        if (onRecord.includes(attack)) expect(codes.filter((code) => !accusesTheRecord(code)), attack.name).toEqual([])
+        expect(onRecord.includes(attack) ? codes.filter((code) => !accusesTheRecord(code)) : [], attack.name).toEqual([])
         found += 1
       } finally {
         bringBack()

@@ -9,6 +9,8 @@ import type { Verified } from '../../../shared-logic/proof/problem'
 import type { Photograph } from '../../../shared-logic/survey/records'
 import type { OpenedDesk } from '../../../main/desk/open'
 import { openDeskToRead } from '../../../main/desk/open-to-read'
+import { en } from '../../../shared-logic/words/en'
+import { sayToDo } from '../../../shared-logic/words/say-proof'
 import { pictureFromTheCamera } from './proven-yard'
 import { ask, newFolder, open, placeWith, refusalOf, sha256, signAs, startSurvey, writePlainReport } from './yard-on-disk'
 
@@ -143,6 +145,11 @@ describe('verifying a survey', () => {
     renameSync(fileOf(gone), `${fileOf(gone)}.away`)
     expect((await verify(surveyId)).problems.map(({ code, values }) => [code, values['name']])).toEqual([['file-changed', '41.jpg'], ['file-missing', '42.jpg']])
     expect((await verify(other)).problems).toEqual([])
+    // As the sentence of what to do promises.
+    expect(sayToDo(en, (await verify(surveyId)).problems)).toContain('add it again: its original is right then')
+    await add(surveyId, 41)
+    await add(surveyId, 42)
+    expect((await verify(surveyId)).problems).toEqual([])
   })
 })
 

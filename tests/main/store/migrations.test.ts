@@ -134,18 +134,19 @@ test('reports issued before reports were recorded are entered late, behind what 
 
 test('surveys from before there was a list of them are entered late, with where their records then stand and whether they were discarded', async () => {
   const other = '01900000-0000-7000-8000-000000000006'
-  const folder = await yardOf(beforeTheList, `INSERT INTO surveys SELECT 2, '${other}', rig_id, rig_name, search_text, purpose, survey_date, status, rule_book, catalogue_version, zone, place, NULL, NULL, verdict, tallies_json, asked, open, NULL, 0, 0, started_at, '2026-01-05T00:00:00Z' FROM surveys`)
+  const folder = await yardOf(beforeTheList, `INSERT INTO surveys SELECT 2, '${other}', rig_id, rig_name, search_text, purpose, survey_date, status, rule_book, catalogue_version, zone, place, NULL, NULL, verdict, tallies_json, asked, open, NULL, 0, 0, started_at, '2026-01-05T00:00:00Z' FROM surveys;
+    UPDATE surveys SET report_number = 'BW-2026-0001', revision = 1 WHERE serial = 1`)
   const yard = open(folder)
   const { found, listed, recorded } = await yard.read(async (db) => ({ found: await foundInList(db), listed: await listEnd(db), recorded: await recordEnd(db, survey) }))
   expect(found.map(({ text }) => JSON.parse(text ?? '') as unknown)).toMatchObject([
     { what: 'opened', place: 1 },
-    { what: 'survey entered late', surveyId: survey, isDiscarded: false, end: recorded, at: noon.toISOString() },
+    { what: 'survey entered late', surveyId: survey, isDiscarded: false, number: 'BW-2026-0001', end: recorded, at: noon.toISOString() },
     { what: 'survey entered late', surveyId: other, isDiscarded: true },
   ])
   const reader = new SurveyListReader(sha256Of)
   found.forEach((entry) => reader.take(entry))
   const list = reader.finish(listed)
-  expect([list.broken, list.surveys.get(survey)?.ends, list.surveys.get(other)]).toEqual([undefined, [recorded], { at: noon.toISOString(), isDiscarded: true, ends: [] }])
+  expect([list.broken, list.surveys.get(survey)?.ends, list.surveys.get(other)]).toEqual([undefined, [recorded], { at: noon.toISOString(), isDiscarded: true, number: undefined, ends: [] }])
   for (const sql of ["UPDATE survey_list SET entry_json = '{}'", 'UPDATE survey_list SET place = place + 5']) expect(() => yard.database.exec(sql)).toThrow('never changed')
   for (const sql of ['DELETE FROM survey_list', 'DELETE FROM survey_list_end']) expect(() => yard.database.exec(sql)).toThrow('never deleted')
   for (const place of [1, 3, 5]) expect(() => yard.database.exec(`INSERT OR REPLACE INTO survey_list VALUES (${place}, '{}', '${'0'.repeat(64)}')`)).toThrow('follows the last')

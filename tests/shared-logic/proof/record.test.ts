@@ -8,7 +8,7 @@ import type { FoundEntry } from '../../../shared-logic/proof/chain'
 import { RecordReader, type ReadRecord } from '../../../shared-logic/proof/read-record'
 import { faultsByEnds } from '../../../shared-logic/proof/told-ends'
 import { en } from '../../../shared-logic/words/en'
-import { sayBeside, sayOutcome, sayProblem, sayReportEnds } from '../../../shared-logic/words/say-proof'
+import { sayBeside, sayOutcome, sayProblem, sayReportEnds, sayToDo } from '../../../shared-logic/words/say-proof'
 
 const surveyId = '01900000-0000-7000-8000-000000000001'
 const sha256 = (text: string): string => createHash('sha256').update(text).digest('hex')
@@ -208,6 +208,13 @@ describe('the sentences', () => {
     expect(sayProblem(en, { code: 'copy-missing', values: { ...values, copy: 'small', original: 'harmed' } })).toBe('“hub.jpg”: the small copy, which stands in lists, is missing. The original is not as it came in either, so no other copy can be made.')
     expect(sayProblem(en, { code: 'report-row-changed', values: { number: 'BW-2026-0001', revision: 1, reportFact: 'verdict', recorded: 'fail', now: 'pass' } })).toBe('Report BW-2026-0001, revision 1, was changed. Verdict: Fail in the record, Pass now.')
     expect(Object.keys(en.proof.facts).toSorted()).toEqual([...factNames, 'byteCount'].toSorted())
+  })
+
+  it('say what to do, but for copies alone, which are made again by themselves', () => {
+    const copy = { code: 'copy-changed', values: { name: 'hub.jpg', copy: 'large', original: 'whole' } } as const
+    expect([sayToDo(en, []), sayToDo(en, [copy])]).toEqual([undefined, undefined])
+    expect(sayToDo(en, [copy, { code: 'order-changed', values: {} }])).toBe(en.proof.toDo)
+    expect(sayToDo(en, [{ code: 'file-missing', values: { name: 'hub.jpg' } }])).toBe(`${en.proof.toDo} ${en.proof.toDoOriginals}`)
   })
 
   it('say one and many, and of late ones that less is proven', () => {

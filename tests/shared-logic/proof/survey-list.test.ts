@@ -21,15 +21,15 @@ const read = (entries: readonly FoundEntry[], kept: RecordEnd | undefined): Read
 const whole = (acts: readonly SurveyAct[]): ReadList => read(write(acts), endOf(write(acts)))
 const begun = { what: 'survey begun', surveyId: 'a' } as const
 const opened = { what: 'record opened', surveyId: 'a', end: end(2) } as const
-const issued = { what: 'report issued', surveyId: 'a', end: end(9) } as const
+const issued = { what: 'report issued', surveyId: 'a', end: end(9), number: 'BW-2026-0001' } as const
 const discarded = { what: 'survey discarded', surveyId: 'b' } as const
 const acts: readonly SurveyAct[] = [begun, { what: 'survey begun', surveyId: 'b' }, opened, discarded, issued]
 
 describe('the yard’s list of surveys', () => {
-  it('tells when each was begun, whether it was discarded, and where its record stood', () => {
+  it('tells when each was begun, whether it was discarded, its report number, and where its record stood', () => {
     const list = whole(acts)
     expect(list.broken).toBeUndefined()
-    expect([...list.surveys]).toEqual([['a', { at, isDiscarded: false, ends: [end(2), end(9)] }], ['b', { at, isDiscarded: true, ends: [] }]])
+    expect([...list.surveys]).toEqual([['a', { at, isDiscarded: false, number: 'BW-2026-0001', ends: [end(2), end(9)] }], ['b', { at, isDiscarded: true, number: undefined, ends: [] }]])
     expect(faultsOfList(list, 2)).toEqual([])
   })
 
