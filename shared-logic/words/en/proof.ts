@@ -24,7 +24,7 @@ export const proofWords = {
   /** Where the yard's list of its surveys ends. */
   listEnd: 'The yard’s list of surveys has {count} entries; SHA-256 of the last: {sha256}',
   /** What such a record proves, and what it does not. */
-  meaning: 'Each entry carries the hash of the one before it, so a single change, a gap or an exchange is found; a survey that was taken out is missed by the yard’s list of surveys. Someone who writes whole records and that list anew, or takes a survey out of both, is found only by what was kept elsewhere: hold what is said here of a report to the printed report, and look for every report you have.',
+  meaning: 'Each entry carries the hash of the one before it, so a single change, a gap or an exchange is found; that a survey was taken out is told by the yard’s list of surveys. Someone who writes whole records and that list anew, or takes a survey out of both, is found only by what was kept elsewhere: hold what is said here of a report to the printed report, and look for every report you have.',
   /** What to do where something is not as it was recorded. */
   toDo: 'What to do: change nothing in this yard, and copy its whole folder to another place. A printed report is what was issued: go by it. Earlier states of the yard’s file lie in its folder “backups”.',
   /** Where an original is not as it came in. */
