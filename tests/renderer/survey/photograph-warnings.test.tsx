@@ -57,7 +57,7 @@ describe('what may be wrong with a photograph', { timeout: 30_000 }, () => {
     await screen.findByRole('heading', { level: 3 })
     expect(news().textContent).toBe('')
     await add('hub.jpg')
-    expect(await within(news()).findByText('Blurred: hold still, come closer, or tap to focus. Its sharpest edges run over 9.1 px; for this 4.5 px is the most.')).toBeDefined()
+    expect(await within(news()).findByText('Blurred: hold still, come closer, or tap to focus. Its sharpest edges are spread over 9.1 px; for this check 4.5 px is the most.')).toBeDefined()
     expect(within(news()).getByText('hub.jpg')).toBeDefined()
     expect(within(news()).getByText('Kept either way.')).toBeDefined()
     expect(screen.getByRole('button', { name: 'hub.jpg (blurred), view large' })).toBeDefined()

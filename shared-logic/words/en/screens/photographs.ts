@@ -1,7 +1,7 @@
 /** What may be wrong with a photograph, said while the surveyor still stands there. */
 export const photographWords = {
   warnings: {
-    blurred: 'Blurred: hold still, come closer, or tap to focus. Its sharpest edges run over {width} px; for this {limit} px is the most.',
+    blurred: 'Blurred: hold still, come closer, or tap to focus. Its sharpest edges are spread over {width} px; for this check {limit} px is the most.',
     tooDark: 'Too dark: half of it has {light} % of full light or less. Bring a lamp.',
     burntOut: 'Burnt out: {share} % of it is plain white. Turn away from the light, or shade it.',
     tooSmall: 'Small for this: {width} × {height} px, and {limit} px along its long edge are wanted. Go closer, or set the camera to its full size.',
