@@ -11,30 +11,39 @@ import style from './photographs.module.css'
 import { isForNow } from './photograph-intake'
 import type { Photographs } from './use-photographs'
 
+type Said = ReturnType<typeof useWords>['screens']['survey']['photographs']
+
 interface PhotographNewsProps {
   readonly photographs: Photographs
-  /** How it is said that one was removed, where it is not by its name. */
+  /** How it is said that the latest was removed, where it is not by its name. */
   readonly removedSays?: string | undefined
 }
 
 /** How a batch of photographs goes, what was refused and why, and the way back from a removal. */
 export const PhotographNews = ({ photographs, removedSays }: PhotographNewsProps) => {
   const said = useWords().screens.survey.photographs
-  const units = useUnits()
-  const { removed } = photographs
+  const latest = photographs.removed.at(-1)
+  const others = photographs.removed.length - 1
   return (
     <>
       <BatchNews photographs={photographs} />
-      {removed !== undefined && (
+      {latest !== undefined && (
         <output className={style.news}>
-          <span>{removedSays ?? say(said.removed, { name: callPhotograph(removed) }, units)}</span>
+          <span>{sayRemoved(said, removedSays, callPhotograph(latest), others)}</span>
           <Button onPress={photographs.restore}>{said.undo}</Button>
+          {others > 0 && <Button onPress={photographs.restoreAll}>{said.undoAll}</Button>}
           <Button kind="quiet" onPress={photographs.forgetRemoved} aria-label={said.putAway}>×</Button>
         </output>
       )}
       <RefusalNotice error={photographs.problem} />
     </>
   )
+}
+
+/** 'two.jpg and 1 more removed.', of them all; Undo means the one that is named. */
+const sayRemoved = (said: Said, says: string | undefined, name: string, others: number): string => {
+  if (others === 0) return says ?? say(said.removed, { name }, 'metric')
+  return says === undefined ? say(said.removedWithOthers, { name, count: others }, 'metric') : `${says} ${say(said.othersRemoved, { count: others }, 'metric')}`
 }
 
 /** A batch that went in whole needs no answer: its line goes by itself. */
@@ -80,6 +89,8 @@ const BatchNews = ({ photographs: { batch, cancel, dismiss, tryAgain } }: Photog
   )
 }
 
-/** Most refusals name the file themselves; the others are told of which file they speak. */
-const sentenceWithName = (file: string, sentence: string, template: string): string =>
-  sentence.includes(file) ? sentence : say(template, { file, sentence }, 'metric')
+/** Most refusals name the file themselves, without folders before it; the others are told of which file they speak. */
+const sentenceWithName = (file: string, sentence: string, template: string): string => {
+  const bare = file.split(/[/\\]/).at(-1) ?? ''
+  return sentence.includes(file) || sentence.includes(`“${bare}”`) ? sentence : say(template, { file, sentence }, 'metric')
+}

@@ -37,7 +37,7 @@ export const SurveyCamera = ({ survey, name, at, photographs, onClose }: SurveyC
     setRetaken(undefined)
     return (await photographs.take(file, at))?.id
   }
-  const removedSays = photographs.removed !== undefined && photographs.removed.id === retaken ? said.retaken : undefined
+  const removedSays = retaken !== undefined && photographs.removed.at(-1)?.id === retaken ? said.retaken : undefined
   const isHere = ({ checkId, position }: Photograph): boolean => checkId === at?.checkId && position === at?.position
   return (
     <Suspense fallback={null}>

@@ -14,8 +14,8 @@ export interface PhotographsNow {
   readonly batch: Batch | undefined
   /** Waiting to be replaced by the next one that comes to their place. */
   readonly replacing: readonly Photograph[]
-  /** Just removed: can be had back. */
-  readonly removed: Photograph | undefined
+  /** Just removed, the latest last: can be had back. */
+  readonly removed: readonly Photograph[]
   /** Why the last act on a photograph failed. */
   readonly problem: unknown
   /** By id: of these it is said no more what may be wrong with them. Undefined until a screen says it first. */
@@ -31,7 +31,7 @@ const isOfPlaceOf = (a: Photograph) => (b: Photograph): boolean => a.checkId ===
 
 /** The photographs of one survey on their way in, and acts on single ones. It outlives the screens: what began on one is found again on the next. */
 export class SurveyPhotographs {
-  #now: PhotographsNow = { batch: undefined, replacing: [], removed: undefined, problem: undefined, read: undefined }
+  #now: PhotographsNow = { batch: undefined, replacing: [], removed: [], problem: undefined, read: undefined }
   readonly #listeners = new Set<() => void>()
   readonly #pace: IntakePace
   readonly #intake: PhotographIntake
@@ -60,7 +60,7 @@ export class SurveyPhotographs {
   readonly now = (): PhotographsNow => this.#now
 
   /** The screen is left: what was just removed is behind, and so is a replacing that nothing is on its way for. */
-  readonly leave = (): void => this.#tell({ removed: undefined, ...(this.#letGo === undefined && { replacing: [] }) })
+  readonly leave = (): void => this.#tell({ removed: [], ...(this.#letGo === undefined && { replacing: [] }) })
 
   readonly add = (files: readonly File[], place?: CheckPlace): void => this.#intake.add(files, (file, signal) => this.#send(place, 'file', file, signal).then(() => undefined))
 
@@ -114,28 +114,41 @@ export class SurveyPhotographs {
   readonly takeBack = (photograph: Photograph): Promise<void> => this.#remove(photograph).then(() => this.#intake.dismissWhole())
 
   readonly restore = (): void => {
-    const { removed } = this.#now
-    if (removed === undefined) return
-    void this.#attempt(
-      call('photographs.restore', { photographId: removed.id }).then((kept) => {
-        this.#tell({ removed: undefined })
-        return photographWasKept(this.client, this.surveyId, kept.photograph)
-      }),
-    )
+    const latest = this.#now.removed.at(-1)
+    if (latest === undefined) return
+    this.#haveBack([latest], call('photographs.restore', { photographId: latest.id }).then(({ photograph }) => [photograph]))
   }
 
-  /** The way back from the last removal is wanted no more. */
-  readonly forgetRemoved = (): void => this.#tell({ removed: undefined })
+  readonly restoreAll = (): void => {
+    const { removed } = this.#now
+    if (removed.length === 0) return
+    this.#haveBack(removed, call('photographs.restoreAll', { photographIds: removed.map(({ id }) => id) }).then(({ photographs }) => photographs))
+  }
+
+  /** The way back from these removals is wanted no more. */
+  readonly forgetRemoved = (): void => this.#tell({ removed: [] })
 
   readonly takeAgain = (photograph: Photograph): void => this.#tell({ replacing: [...this.#now.replacing.filter(({ id }) => id !== photograph.id), photograph] })
 
   #remove(photograph: Photograph): Promise<void> {
     return this.#attempt(
       call('photographs.remove', { photographId: photograph.id }).then(() => {
-        this.#tell({ removed: photograph })
+        this.#tell({ removed: [...this.#now.removed.filter(({ id }) => id !== photograph.id), photograph] })
         return photographWasRemoved(this.client, this.surveyId, photograph.id)
       }),
     )
+  }
+
+  /** Offered no more at once, so that the next press means the one before; what did not come back is offered again. */
+  #haveBack(those: readonly Photograph[], asked: Promise<readonly Photograph[]>): void {
+    const before = this.#now.removed
+    const rank = (each: Photograph): number => (before.includes(each) ? before.indexOf(each) : before.length)
+    this.#tell({ removed: before.filter((each) => !those.includes(each)) })
+    const back = asked.catch((problem: unknown) => {
+      this.#tell({ removed: [...those, ...this.#now.removed.filter((each) => !those.includes(each))].toSorted((a, b) => rank(a) - rank(b)) })
+      throw problem
+    })
+    void this.#attempt(back.then((photographs) => photographsWereKept(this.client, this.surveyId, photographs)))
   }
 
   #tell(change: Partial<PhotographsNow>): void {

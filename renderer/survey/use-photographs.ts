@@ -29,9 +29,11 @@ export interface Photographs {
   readonly takeAgain: (photograph: Photograph) => void
   /** Those waiting to be replaced, by id. */
   readonly replacing: readonly string[]
-  /** Just removed: can be had back. */
-  readonly removed: Photograph | undefined
+  /** Just removed, the latest last: can be had back. */
+  readonly removed: readonly Photograph[]
+  /** Has the latest of them back. */
   readonly restore: () => void
+  readonly restoreAll: () => void
   /** Puts that offer away. */
   readonly forgetRemoved: () => void
   /** Why the last act on a photograph failed. */
@@ -60,7 +62,7 @@ export const usePhotographs = (surveyId: string): Photographs => {
   return useMemo(
     () => ({
       batch, removed, problem, read, lookAt: own.lookAt, note: own.note, replacing: replacing.map(({ id }) => id), add: own.add, take: own.take, cancel: own.cancel, tryAgain: own.tryAgain, dismiss: own.dismiss, describe: own.describe,
-      turn: own.turn, mark: own.mark, remove: (photograph) => void own.takeBack(photograph), takeBack: own.takeBack, takeAgain: own.takeAgain, restore: own.restore, forgetRemoved: own.forgetRemoved,
+      turn: own.turn, mark: own.mark, remove: (photograph) => void own.takeBack(photograph), takeBack: own.takeBack, takeAgain: own.takeAgain, restore: own.restore, restoreAll: own.restoreAll, forgetRemoved: own.forgetRemoved,
     }),
     [own, batch, replacing, removed, problem, read],
   )
