@@ -54,7 +54,7 @@ export const ActBar = ({ chosenCount, isAllChosen, isAnyPrinted, can, onAct, onC
           </>
         )}
       {!isAllChosen && <Button kind="quiet" onPress={onChooseAll} aria-label={said.allName}>{chosenCount === 0 ? said.allName : said.all}</Button>}
-      {chosenCount === 0 && <span className={style.keys}><Button kind="quiet" onPress={onKeys}>{keys.open}</Button></span>}
+      <span className={style.keys}><Button kind="quiet" onPress={onKeys}>{keys.open}</Button></span>
     </fieldset>
   )
 }

@@ -14,6 +14,9 @@ import { PhotographNews } from '../survey/photograph-news'
 import { SurveyCamera } from '../survey/survey-camera'
 import { usePhotographs, type Photographs } from '../survey/use-photographs'
 import { ContactSheet } from './contact-sheet'
+import { SheetNews } from './sheet-news'
+import { useKeptFocus } from './use-kept-focus'
+import { useSheetActs, type Done } from './use-sheet-acts'
 
 interface ContactSheetPageProps {
   readonly surveyId: string
@@ -63,13 +66,27 @@ interface SheetProps {
   readonly onCamera?: () => void
 }
 
+/** The last ones cannot have been moved to anywhere: they were removed. */
+const nowhere = (): string => ''
+
 const Sheet = ({ survey, intake, onAdd, onCamera }: SheetProps) => {
   const { contactSheet: said, camera } = useWords().screens
-  if (survey.photographs.length > 0) return <ContactSheet survey={survey} intake={intake} />
+  const acts = useSheetActs(survey.id)
+  const around = useRef<HTMLDivElement>(null)
+  const keepFocus = useKeptFocus(around)
+  const undo = (done: Done): void => {
+    keepFocus(done.photographs[0]?.id)
+    done.undo()
+  }
   return (
-    <>
-      <PhotographNews photographs={intake} />
-      <EmptyState title={said.empty} actions={onAdd && <><Button kind="primary" onPress={onAdd}>{said.add}</Button>{onCamera && <Button onPress={onCamera}>{camera.open}</Button>}</>}><p>{onAdd ? said.emptyHelp : said.emptyIssued}</p></EmptyState>
-    </>
+    <div ref={around}>
+      {survey.photographs.length > 0 ? <ContactSheet survey={survey} intake={intake} acts={acts} keepFocus={keepFocus} onUndo={undo} /> : (
+        <>
+          <PhotographNews photographs={intake} />
+          <SheetNews done={acts.done?.kind === 'removed' ? acts.done : undefined} whereIs={nowhere} onUndo={undo} onForget={() => { keepFocus(); acts.forget() }} />
+          <EmptyState title={said.empty} actions={onAdd && <><Button kind="primary" onPress={onAdd}>{said.add}</Button>{onCamera && <Button onPress={onCamera}>{camera.open}</Button>}</>}><p>{onAdd ? said.emptyHelp : said.emptyIssued}</p></EmptyState>
+        </>
+      )}
+    </div>
   )
 }

@@ -1,4 +1,4 @@
-import { useMemo, useRef, useState, type KeyboardEvent } from 'react'
+import { useMemo, useState, type KeyboardEvent } from 'react'
 import type { Survey } from '../../shared-logic/survey/records'
 import { say } from '../../shared-logic/words/say'
 import { Button } from '../parts/button'
@@ -21,25 +21,27 @@ import { SheetKeys } from './sheet-keys'
 import { SheetNews } from './sheet-news'
 import { SheetTools } from './sheet-tools'
 import { useChosen } from './use-chosen'
-import { useKeptFocus } from './use-kept-focus'
 import { isAnyPrinted, usePerforming } from './use-performing'
 import { useSheet } from './use-sheet'
-import { useSheetActs } from './use-sheet-acts'
+import type { Done, SheetActs } from './use-sheet-acts'
 import { useStable } from './use-stable'
 
 interface ContactSheetProps {
   readonly survey: Survey
   readonly intake: Photographs
+  readonly acts: SheetActs
+  /** Told before what has the focus may go; of the photograph that is to take it up, where one is. */
+  readonly keepFocus: (id?: string) => void
+  readonly onUndo: (done: Done) => void
 }
 
 const everything: SheetWish = { find: '', sort: 'walk', show: 'all', station: 'all' }
 
 /** Every photograph of a survey: looked over, chosen, and given its place, its turn, its caption and its part in the report. */
-export const ContactSheet = ({ survey, intake }: ContactSheetProps) => {
+export const ContactSheet = ({ survey, intake, acts, keepFocus, onUndo }: ContactSheetProps) => {
   const said = useWords().screens.contactSheet
   const isFrozen = survey.status === 'issued'
   const sheet = useSheet(survey)
-  const acts = useSheetActs(survey.id)
   const numbers = usePrintNumbers(survey)
   const [wish, setWish] = useState(everything)
   const shown = useMemo(() => arrange(sheet.photographs, wish, sheet.walk), [sheet.photographs, wish, sheet.walk])
@@ -47,8 +49,6 @@ export const ContactSheet = ({ survey, intake }: ContactSheetProps) => {
   const { opened, open, canDo, perform, put } = usePerforming(survey, shown, wish.sort, acts)
   const [areKeysShown, showKeys] = useState(false)
   const [areKeysOn, turnKeys] = useSingleKeys()
-  const board = useRef<HTMLDivElement>(null)
-  const keepFocus = useKeptFocus(board)
 
   const targets = useMemo(() => new Map(sheet.groups.flatMap((group) => group.targets).map((target): [string, CheckTarget] => [target.id, target])), [sheet.groups])
   const assign = (ids: ReadonlySet<string>, targetId: string): void => {
@@ -88,7 +88,7 @@ export const ContactSheet = ({ survey, intake }: ContactSheetProps) => {
   const total = sheet.photographs.length
   const counted = shown.length < total ? say(said.countShown, { shown: shown.length, total }, 'metric') : total === 1 ? said.countOne : say(said.count, { total }, 'metric')
   return (
-    <div className={style.board} ref={board}>
+    <div className={style.board}>
       <div className={style.sheet}>
         {isFrozen && <p className={style.frozen}>{said.frozen}</p>}
         <SheetTools wish={wish} onWish={setWish} stations={stationsShown(sheet.photographs)} />
@@ -110,7 +110,7 @@ export const ContactSheet = ({ survey, intake }: ContactSheetProps) => {
           shown={shown} sort={wish.sort} numbers={numbers} surveyDate={survey.surveyDate} isFrozen={isFrozen} chosen={chosen.ids} onChoose={chosen.choose} writing={opened.writing}
           onWrite={write} onWritten={written} onOpen={view} onPut={putStable} onKey={key} whenNone={whenNone}
         />
-        <SheetNews done={acts.done} whereIs={sheet.whereIs} onForget={acts.forget} />
+        <SheetNews done={acts.done} whereIs={sheet.whereIs} onUndo={onUndo} onForget={() => { keepFocus(); acts.forget() }} />
       </div>
       {!isFrozen && (
         <aside className={style.checks} aria-label={said.checks}>

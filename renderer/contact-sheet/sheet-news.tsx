@@ -6,6 +6,7 @@ import type { Done } from './use-sheet-acts'
 
 interface SheetNewsProps {
   readonly done: Done | undefined
+  readonly onUndo: (done: Done) => void
   readonly onForget: () => void
   /** 'Oil level, left front', as a place is called. */
   readonly whereIs: (place: { readonly checkId: string; readonly position: string }) => string
@@ -28,11 +29,11 @@ const sentences = (done: Done, said: Said, whereIs: SheetNewsProps['whereIs']): 
 }
 
 /** What was done last, and the way back. */
-export const SheetNews = ({ done, whereIs, onForget }: SheetNewsProps) => {
+export const SheetNews = ({ done, whereIs, onUndo, onForget }: SheetNewsProps) => {
   const said = useWords().screens.contactSheet
   return (
     <output className={style.news} data-empty={done === undefined}>
-      {done !== undefined && <><span>{sentences(done, said, whereIs).join(' ')}</span><Button onPress={done.undo}>{said.undo}</Button><Button kind="quiet" onPress={onForget} aria-label={said.forget}>×</Button></>}
+      {done !== undefined && <><span>{sentences(done, said, whereIs).join(' ')}</span><Button onPress={() => onUndo(done)}>{said.undo}</Button><Button kind="quiet" onPress={onForget} aria-label={said.forget}>×</Button></>}
     </output>
   )
 }

@@ -175,6 +175,41 @@ describe('the contact sheet', { timeout: 30_000 }, () => {
     expect(await names()).toEqual(['IMG_3', 'IMG_4', 'Level from the side', 'IMG_1'])
   })
 
+  it('after an undo, and after ×, the focus is on the grid', async () => {
+    drawSheet()
+    await userEvent.click(await row('IMG_3'))
+    await press('Remove')
+    await screen.findByText('“IMG_3.jpg” removed.')
+    await press('Undo')
+    await waitFor(async () => expect((await screen.findByRole('grid', { name: 'Photographs' })).contains(document.activeElement)).toBe(true))
+    await waitFor(async () => expect(await names()).toEqual(['IMG_3', 'IMG_4', 'Level from the side', 'IMG_1']))
+    await press('Remove')
+    await press('Put this line away')
+    await waitFor(async () => expect((await screen.findByRole('grid', { name: 'Photographs' })).contains(document.activeElement)).toBe(true))
+  })
+
+  it('with every photograph removed the way back is still there, has the focus, and brings it to the grid', async () => {
+    const { kept } = drawSheet()
+    await rows()
+    await press('Choose all')
+    await press('Remove')
+    expect(await screen.findByRole('heading', { name: 'No photographs yet' })).toBeDefined()
+    expect(screen.getByText('4 photographs removed.')).toBeDefined()
+    await waitFor(() => expect(document.activeElement).toBe(screen.getByRole('button', { name: 'Undo' })))
+    await userEvent.keyboard('{Enter}')
+    await waitFor(async () => expect(await names()).toEqual(['IMG_3', 'IMG_4', 'Level from the side', 'IMG_1']))
+    await waitFor(async () => expect((await screen.findByRole('grid', { name: 'Photographs' })).contains(document.activeElement)).toBe(true))
+    await waitFor(() => expect(kept()).toHaveLength(4))
+  })
+
+  it('tells its keys while photographs are chosen, too', async () => {
+    drawSheet()
+    await userEvent.click(await row('IMG_1'))
+    await screen.findByText('1 chosen')
+    await press('Keys')
+    expect(await screen.findByRole('dialog', { name: 'Keys on the contact sheet' })).toBeDefined()
+  })
+
   it('says in a sentence why the desk refused, and shows what is kept', async () => {
     drawSheet(fourPhotographs, { 'photographs.choose': () => ({ ok: false, refusal: { code: 'survey.issued', values: { number: 'BW-2026-0007' } } }) })
     await userEvent.click(await row('IMG_1'))
