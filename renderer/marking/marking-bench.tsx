@@ -1,4 +1,5 @@
-import { useCallback, useEffect, useRef, useState } from 'react'
+import { useCallback, useEffect, useLayoutEffect, useRef, useState } from 'react'
+import { say } from '../../shared-logic/words/say'
 import { Button } from '../parts/button'
 import layout from '../picture-board/bench.module.css'
 import { HistoryButtons } from '../picture-board/history-buttons'
@@ -8,6 +9,7 @@ import { MarkingStage, type MarkedPhotograph, type Writing } from './marking-sta
 import style from './marking.module.css'
 import { nameOfMark } from './name-of-mark'
 import { chosenMark, layerOf, withMark, withoutMark, type Chosen, type Sketch } from './sketch'
+import { sayStep } from './say-step'
 import { ToolChoice } from './tool-choice'
 import type { Tool } from './tools'
 import { useReader } from './use-reader'
@@ -31,16 +33,25 @@ export const MarkingBench = ({ picture, history, onHistory }: MarkingBenchProps)
   const [writing, setWriting] = useState<Writing>()
   /** The known length just drawn. */
   const [asked, setAsked] = useState<Sketch['known']>()
+  const [news, setNews] = useState('')
   const [isMissing, setMissing] = useState(false)
   const bench = useRef<HTMLDivElement>(null)
   // What was undone cannot be chosen any more.
   const chosen = chosenMark(sketch, wanted) === undefined ? undefined : wanted
   const mark = chosenMark(sketch, chosen)
   const change = (next: Sketch, gesture?: string): void => onHistory((before) => put(before, next, gesture))
-  const stepBack = useCallback((step: (before: History<Sketch>) => History<Sketch>): void => {
+  const latest = useRef(history)
+  useLayoutEffect(() => {
+    latest.current = history
+  })
+  const step = useCallback((how: (before: History<Sketch>) => History<Sketch>): void => {
+    const before = latest.current
+    const after = how(before)
+    if (after === before || after.now === before.now) return
     setAsked(undefined)
-    onHistory(step)
-  }, [onHistory])
+    setNews(sayStep(after.future.length > before.future.length ? 'undone' : 'redone', before.now, after.now, size, reader))
+    onHistory(how)
+  }, [onHistory, size, reader])
   const draw = (next: Sketch, gesture?: string): void => {
     if (tool === 'known') setAsked(next.known)
     change(next, gesture)
@@ -65,6 +76,7 @@ export const MarkingBench = ({ picture, history, onHistory }: MarkingBenchProps)
     stopWriting()
   }
   const remove = (which: Chosen): void => {
+    setNews(say(said.removed, { name: nameOfMark(layerOf(sketch, size), which, reader) }, reader.units))
     change(withoutMark(sketch, which))
     toStage()
   }
@@ -75,8 +87,8 @@ export const MarkingBench = ({ picture, history, onHistory }: MarkingBenchProps)
       <div className={layout.left}>
         {isMissing ? <p role="alert" className={layout.refused}>{pictureBoard.notShown}</p> : (
           <MarkingStage
-            picture={picture} sketch={sketch} tool={tool} chosen={chosen} writing={writing} onTool={take} onChoose={setWanted} onPut={draw}
-            onWrite={(at) => setWriting({ at, text: '' })} history={<HistoryButtons history={history} onHistory={stepBack} />} onNoImage={() => setMissing(true)}
+            picture={picture} sketch={sketch} tool={tool} chosen={chosen} writing={writing} news={news} onNews={setNews} onTool={take} onChoose={setWanted} onPut={draw}
+            onWrite={(at) => setWriting({ at, text: '' })} history={<HistoryButtons history={history} onHistory={step} />} onNoImage={() => setMissing(true)}
           />
         )}
       </div>

@@ -1,4 +1,4 @@
-import { useMemo, useRef, useState, type KeyboardEvent, type ReactNode } from 'react'
+import { useMemo, useRef, type KeyboardEvent, type ReactNode } from 'react'
 import { knownLines } from '../../shared-logic/marking/mark-lines'
 import { pxPerPoint } from '../../shared-logic/marking/mark-sizes'
 import { platesOf } from '../../shared-logic/marking/marks-drawing'
@@ -48,6 +48,9 @@ interface MarkingStageProps {
   readonly tool: Tool
   readonly chosen: Chosen | undefined
   readonly writing: Writing | undefined
+  /** What was done last, for those who do not see it. */
+  readonly news: string
+  readonly onNews: (news: string) => void
   readonly onTool: (tool: Tool) => void
   readonly onChoose: (chosen: Chosen | undefined) => void
   readonly onPut: (sketch: Sketch, gesture?: string) => void
@@ -69,21 +72,20 @@ const withWriting = (sketch: Sketch, writing: Writing | undefined): Sketch => {
 }
 
 /** The photograph with its marks: drawn, chosen, moved and taken away by pointer, finger and keys. */
-export const MarkingStage = ({ picture, sketch, tool, chosen, writing, onTool, onChoose, onPut, onWrite, history, onNoImage }: MarkingStageProps) => {
+export const MarkingStage = ({ picture, sketch, tool, chosen, writing, news, onNews, onTool, onChoose, onPut, onWrite, history, onNoImage }: MarkingStageProps) => {
   const { src, size, quarterTurns } = picture
   const reader = useReader()
   const { marking: said, pictureBoard } = reader.words.screens
   const frame = useRef<HTMLDivElement>(null)
-  const [news, setNews] = useState('')
   const viewed = useView(frame, size)
   const { view } = viewed
   const layer = useMemo(() => layerOf(sketch, size), [sketch, size])
   const plates = useMemo(() => platesOf(layer, reader), [layer, reader])
-  const tell = (sentence: string, name: string, at: PixelPoint = [0, 0]): void => setNews(say(sentence, { name, ...wherePx(at) }, reader.units))
+  const tell = (sentence: string, name: string, at: PixelPoint = [0, 0]): void => onNews(say(sentence, { name, ...wherePx(at) }, reader.units))
   const under = (point: PixelPoint): Chosen | undefined => choiceAt(sketch, point, reachPx / view.scale, plates)
 
   const put = (mark: Mark): void => {
-    if (tool !== 'known' && sketch.marks.length >= mostMarks) return setNews(said.full)
+    if (tool !== 'known' && sketch.marks.length >= mostMarks) return onNews(said.full)
     const drawn = withDrawn(sketch, tool, mark)
     const which = tool === 'known' ? 'known' : sketch.marks.length
     onPut(drawn)

@@ -135,6 +135,33 @@ describe('the marking board', { timeout: 30_000 }, () => {
     expect(within(stage()).queryByRole('group', { name: /^Mark 1/ })).toBeNull()
   })
 
+  it('tells what was undone and done again: drawn, moved, taken away, and the known length', async () => {
+    draw()
+    await strike(`{Enter}${right(5)}{Enter}`)
+    expect(screen.getByText('Drawn. Mark 1: arrow.')).toBeDefined()
+    await strike('{Control>}z{/Control}')
+    expect(screen.queryByText('Drawn. Mark 1: arrow.')).toBeNull()
+    expect(screen.getByText('Undone. Mark 1: arrow is gone.')).toBeDefined()
+    await userEvent.click(screen.getByRole('button', { name: en.screens.pictureBoard.redo }))
+    expect(screen.getByText('Done again. Mark 1: arrow is back.')).toBeDefined()
+    stage().focus()
+    await userEvent.tab()
+    await strike('{ArrowRight}{Control>}z{/Control}')
+    expect(screen.getByText('Undone. Mark 1: arrow is as it was.')).toBeDefined()
+    await userEvent.click(screen.getByRole('button', { name: said.remove }))
+    expect(screen.getByText('Taken away. Mark 1: arrow.')).toBeDefined()
+    await strike('{Control>}z{/Control}')
+    expect(screen.getByText('Undone. Mark 1: arrow is back.')).toBeDefined()
+    await strike(`k{Enter}${down(5)}{Enter}`)
+    await waitFor(() => { expect(document.activeElement?.tagName).toBe('INPUT') })
+    stage().focus()
+    await strike('{Control>}z{/Control}')
+    expect(screen.getByText('Undone. Known length is gone.')).toBeDefined()
+    // More steps than were taken: nothing is told of a step that was none.
+    await strike('{Control>}zzzz{/Control}')
+    expect(screen.getByText('Undone. Mark 1: arrow is gone.')).toBeDefined()
+  })
+
   it('an undo or redo that is used up hands the focus to the other', async () => {
     draw()
     await strike(`{Enter}${right(5)}{Enter}`)

@@ -28,6 +28,10 @@ export const markingWords = {
   started: '{name} begun at {x}, {y}. Now its other end.',
   drawn: 'Drawn. {name}.',
   removed: 'Taken away. {name}.',
+  steps: {
+    undone: { gone: 'Undone. {name} is gone.', there: 'Undone. {name} is back.', changed: 'Undone. {name} is as it was.' },
+    redone: { gone: 'Done again. {name} is gone.', there: 'Done again. {name} is back.', changed: 'Done again. {name} is changed.' },
+  },
   full: 'No more marks fit on this photograph. Take one away first.',
   roleOfMark: 'mark',
   chosen: 'Chosen mark',
