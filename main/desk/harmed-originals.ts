@@ -1,15 +1,13 @@
 import { join } from 'node:path'
 import type { RecordedPhotograph } from '../../shared-logic/proof/acts'
 import type { Harm, HarmedOriginal } from '../../shared-logic/proof/originals'
+import { measuredOn } from '../../shared-logic/photographs/measured-on'
 import type { Survey } from '../../shared-logic/survey/records'
 import { lookAtOriginal, type OriginalFound } from '../photos/shelf-files'
+import { readPicture, type PictureParts, type RecordedCopies } from './read-picture'
 
 /** What was found of originals already, by their hash. */
 export type OriginalsFound = Map<string, OriginalFound>
-
-/** Hashes of the pictures that spots were measured on: they are printed whatever became of the photograph. */
-const measuredOn = ({ answers }: Pick<Survey, 'answers'>): Set<string> =>
-  new Set(answers.flatMap(({ answer }) => Object.values(answer.values).flatMap((value) => (Array.isArray(value) ? value.flatMap(({ measurement }) => measurement?.sha256 ?? []) : []))))
 
 /** The originals that a report of the survey rests on, printed or kept with it, each once. */
 export const originalsNamed = (survey: Pick<Survey, 'answers'>, recorded: readonly RecordedPhotograph[]): RecordedPhotograph[] => {
@@ -37,4 +35,14 @@ export const harmedOriginals = async (folder: string, originals: readonly Record
     if (harm !== undefined) harmed.push({ sha256, fileName: facts.fileName ?? '', harm })
   }
   return harmed
+}
+
+/** Of harmed originals that the report prints, the hashes of those whose copy cannot be used either. */
+export const withoutPicture = async (parts: PictureParts, survey: Pick<Survey, 'answers' | 'photographs'>, harmed: readonly HarmedOriginal[], copies: RecordedCopies): Promise<Set<string>> => {
+  const printed = new Set([...survey.photographs.filter(({ isPrinted }) => isPrinted).map(({ sha256 }) => sha256), ...measuredOn(survey)])
+  const found = new Set<string>()
+  for (const { sha256 } of harmed) {
+    if (printed.has(sha256) && (await readPicture(parts, sha256, 'large', copies).catch(() => undefined)) === undefined) found.add(sha256)
+  }
+  return found
 }

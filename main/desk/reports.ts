@@ -13,14 +13,14 @@ import type { WrittenReport } from '../report/write-report'
 import type { ReadableDb, WritableDb } from '../store/database'
 import { corrosionOf } from '../store/corrosion'
 import { yardRig } from '../store/rigs'
-import { insertReport, lastNumber, listReports, reportsOf, takeNumber } from '../store/reports'
+import { insertReport, lastNumber, listReports, reportsWithHarm, takeNumber } from '../store/reports'
 import { photographsToRecord, recordedCopies, recordEnd } from '../store/photograph-log'
 import { enterIssued } from '../store/report-log'
 import { surveySearchText } from '../store/search-text'
 import { readSettings } from '../store/settings'
 import { changeSurvey, freezeRig } from '../store/surveys'
 import { asDiskRefusal } from '../store/disk-refusals'
-import { harmedOriginals, originalsNamed, type OriginalsFound } from './harmed-originals'
+import { harmedOriginals, originalsNamed, withoutPicture, type OriginalsFound } from './harmed-originals'
 import { localDate } from './local-date'
 import type { Parts, Procedures } from './parts'
 import { readPicture, type RecordedCopies } from './read-picture'
@@ -120,8 +120,9 @@ const issue = async (parts: Parts, { surveyId, withPlaces, isHarmKnown }: Parsed
     const made = await parts.yard.read((db) => draft(db, parts, surveyId))
     const { survey, settings, photographRecord, corrosion, number, revision, issuedAt } = made
     const harmed = await harmedOriginals(parts.yard.folder, made.originals, found)
-    if (harmed.length > 0 && !isHarmKnown) return refuse('report.originals-harmed', { harmed: nameHarmed(en, harmed) })
-    const document = composeReport({ survey, settings, number, revision, issuedAt, programVersion: parts.version, words: en, withPlaces, photographRecord, corrosion, harmed: new Map(harmed.map(({ sha256, harm }) => [sha256, harm])) })
+    const unpictured = await withoutPicture(parts, survey, harmed, made.copies)
+    if (harmed.length > 0 && !isHarmKnown) return refuse('report.originals-harmed', { harmed: nameHarmed(en, harmed, unpictured) })
+    const document = composeReport({ survey, settings, number, revision, issuedAt, programVersion: parts.version, words: en, withPlaces, photographRecord, corrosion, harmed: new Map(harmed.map(({ sha256, harm }) => [sha256, harm])), withoutPicture: unpictured })
     const pdf = await write(parts, document, made.copies)
     const report = await parts.yard.write((db) => record(db, parts, made, document, pdf))
     if (report) return report
@@ -140,6 +141,6 @@ export const reportProcedures = (parts: Parts): Procedures<'reports'> => ({
     parts.yard.read(async (db) => {
       if (surveyId === undefined) return { reports: await listReports(db, page) }
       const { id } = await needSurvey(db, surveyId)
-      return { reports: (await reportsOf(db, id)).slice(page.offset, page.offset + page.limit) }
+      return { reports: (await reportsWithHarm(db, id)).slice(page.offset, page.offset + page.limit) }
     }),
 })

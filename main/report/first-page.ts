@@ -35,13 +35,17 @@ const drawFacts = (sheet: Sheet, facts: readonly Fact[]): void => {
   }
 }
 
-const drawVerdict = (sheet: Sheet, { verdict }: ReportDocument): void => {
+/** With it, where originals were not as they came in, that they were not. */
+const drawVerdict = (sheet: Sheet, { verdict, harmInShort }: ReportDocument): void => {
   const { whole, pdf } = sheet
+  const text = { x: whole.x + 32, width: whole.width - 32 }
   sheet.rule()
   sheet.y += 12
   sheet.tags.decoration(() => verdictShape(pdf, verdict.verdict, whole.x + 11, sheet.y + styles.title.leading / 2, 9.5))
-  sheet.y += sheet.place(verdict.sentence, styles.title, { x: whole.x + 32, width: whole.width - 32 }, sheet.y, { tag: 'H2' })
-  sheet.y += sheet.place(verdict.detail, styles.label, { x: whole.x + 32, width: whole.width - 32 }, sheet.y) + 8
+  sheet.y += sheet.place(verdict.sentence, styles.title, text, sheet.y, { tag: 'H2' })
+  sheet.y += sheet.place(verdict.detail, styles.label, text, sheet.y)
+  if (harmInShort !== undefined) sheet.y += sheet.place(harmInShort, styles.strong, text, sheet.y + 2) + 2
+  sheet.y += 8
 }
 
 /** The five counts side by side; what was seen first, then what was not. */

@@ -60,7 +60,7 @@ export const frame = (sheet: Sheet, { x, y, width, height }: Frame): void =>
 
 const drawMissing = (sheet: Sheet, { x, column }: SetPhotograph, sentence: string, top: number, tall: number): void => {
   frame(sheet, { x, y: top, width: column, height: tall })
-  sheet.place(sentence, styles.label, { x: x + 8, width: column - 16 }, top + 8)
+  sheet.place(sentence, styles.strong, { x: x + 8, width: column - 16 }, top + 8)
 }
 
 /** As wide as its column and as tall as its row, so that pictures of any shape stand in line. */

@@ -1,4 +1,4 @@
-import type { Insertable, Selectable } from 'kysely'
+import { sql, type Insertable, type Selectable } from 'kysely'
 import type { ReportRow } from '../../shared-logic/survey/records'
 import type { ReadableDb, WritableDb } from './database'
 import type { Page } from './rigs'
@@ -21,6 +21,15 @@ export const asReportRow = (row: Omit<Selectable<ReportTable>, 'document_json'>)
 /** Revisions of one survey, newest first. */
 export const reportsOf = async (db: ReadableDb, surveyId: string): Promise<ReportRow[]> =>
   (await db.selectFrom('reports').select(reportColumns).where('survey_id', '=', surveyId).orderBy('revision', 'desc').execute()).map(asReportRow)
+
+/** A document that was tampered with may be no JSON any more. Reports from before the first page told of it say it at length. */
+const harmSaid = sql<unknown>`case when json_valid(document_json) then coalesce(json_extract(document_json, '$.harmInShort'), json_extract(document_json, '$.originalsHarmed')) end`
+
+/** The same, with what each says of originals that were not as they came in. */
+export const reportsWithHarm = async (db: ReadableDb, surveyId: string): Promise<ReportRow[]> => {
+  const rows = await db.selectFrom('reports').select(reportColumns).select(harmSaid.as('harm')).where('survey_id', '=', surveyId).orderBy('revision', 'desc').execute()
+  return rows.map((row) => ({ ...asReportRow(row), ...(typeof row.harm === 'string' && { harmSaid: row.harm }) }))
+}
 
 /** Every report, newest first. */
 export const pageOfReports = (db: ReadableDb, { offset, limit }: Page) =>

@@ -29,6 +29,7 @@ export const IssuedReport = ({ report, survey }: IssuedReportProps) => {
       <p>
         {say(said.revision, { revision: report.revision }, units)}. {say(said.issued, { date: sayDate(report.issuedAt) }, units)}.
       </p>
+      {report.harmSaid !== undefined && <p className={style.harm}>{report.harmSaid}</p>}
       <div className={style.acts}>
         <a href={address} target="_blank" rel="noreferrer" className={buttonClass('primary')}>{said.open}</a>
         <a href={address} download={`${report.number}-${report.revision}.pdf`} className={buttonClass('plain')}>{said.download}</a>

@@ -36,6 +36,8 @@ export interface ReportInput {
   readonly photographRecord?: RecordEnd | undefined
   /** Every original was read anew for this report: those that are not as they came in. Absent for a survey that is only a file. */
   readonly harmed?: Harmed
+  /** Of these, by their hash, those of which there is no copy to print either. */
+  readonly withoutPicture?: ReadonlySet<string>
 }
 
 type Head = Pick<ReportDocument, 'language' | 'paper' | 'number' | 'revision' | 'surveyId' | 'surveyDate' | 'issuedAt' | 'programVersion' | 'catalogueVersion' | 'ruleBook'
@@ -65,9 +67,9 @@ const headOf = ({ survey, settings, number, revision, issuedAt, programVersion, 
   verdictWords: { ...words.verdicts },
 })
 
-const methodOf = ({ survey, programVersion, words, revision }: ReportInput, context: ReportContext): string[] => [
+const methodOf = ({ survey, programVersion, words, revision, withoutPicture = new Set() }: ReportInput, context: ReportContext): string[] => [
   ...words.report.method.map((paragraph) => say(paragraph, { date: { date: survey.surveyDate } }, context.units)),
-  ...photographMethod(context),
+  ...photographMethod(context, withoutPicture),
   say(words.report.made, { programVersion, catalogueVersion: survey.catalogueVersion }, context.units),
   ...(revision > 1 ? [say(words.report.revised, { revision }, context.units)] : []),
 ]

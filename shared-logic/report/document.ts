@@ -179,6 +179,8 @@ export const reportDocumentSchema = z.object({
   photographsKept: text.optional(),
   /** Which originals were not found as they came in when the report was issued, said in sentences; absent where all were, and where none was looked at. */
   originalsHarmed: text.optional(),
+  /** That there are such, in a sentence for the first page. */
+  harmInShort: text.optional(),
   /** Where the survey's record of photographs stood; who keeps the report can have the record held to it. Absent in reports older than the record. */
   photographRecord: recordEndSchema.extend({ sentence: text }).optional(),
   cautions: z.array(cautionSchema),

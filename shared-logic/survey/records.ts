@@ -73,6 +73,8 @@ export const reportRowSchema = z.object({
   verdict: verdictSchema,
   pdfSha256: sha256Schema,
   pdfByteCount: z.int().positive(),
+  /** What it says of originals that were not as they came in when it was issued. Told where the reports of one survey are listed. */
+  harmSaid: z.string().optional(),
 })
 export type ReportRow = z.infer<typeof reportRowSchema>
 

@@ -5,13 +5,21 @@ import { say } from './say'
 /** The proof names them all. */
 const mostNamed = 12
 
-/** Originals that are not as they came in, by name and by what is wrong with them: 'Original missing: “hub.jpg”. Original changed: “strap.jpg”'. */
-export const nameHarmed = ({ report }: Pick<Words, 'report'>, harmed: readonly HarmedOriginal[]): string => {
+/**
+ * Originals that are not as they came in, by name and by what is wrong with them: 'Original missing: “hub.jpg”. Original changed: “strap.jpg”';
+ * then those of which no picture can be printed, by their hash in `withoutPicture`.
+ */
+export const nameHarmed = ({ report }: Pick<Words, 'report'>, harmed: readonly HarmedOriginal[], withoutPicture: ReadonlySet<string>): string => {
   const { harms: words, named } = report.photographs
-  return harms.flatMap((harm) => {
-    const all = harmed.filter((each) => each.harm === harm).map(({ fileName }) => say(named.name, { name: fileName }, 'metric'))
-    if (all.length === 0) return []
+  const namesOf = (some: readonly HarmedOriginal[]): string => {
+    const all = some.map(({ fileName }) => say(named.name, { name: fileName }, 'metric'))
     const names = all.slice(0, mostNamed).join(', ')
-    return [say(named.harm, { harm: words[harm], names: all.length > mostNamed ? say(named.more, { names, count: all.length - mostNamed }, 'metric') : names }, 'metric')]
-  }).join('. ')
+    return all.length > mostNamed ? say(named.more, { names, count: all.length - mostNamed }, 'metric') : names
+  }
+  const byHarm = harms.flatMap((harm) => {
+    const some = harmed.filter((each) => each.harm === harm)
+    return some.length === 0 ? [] : [say(named.harm, { harm: words[harm], names: namesOf(some) }, 'metric')]
+  })
+  const unpictured = harmed.filter(({ sha256 }) => withoutPicture.has(sha256))
+  return [...byHarm, ...(unpictured.length === 0 ? [] : [say(named.withoutPicture, { names: namesOf(unpictured) }, 'metric')])].join('. ')
 }

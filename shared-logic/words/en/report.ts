@@ -61,7 +61,7 @@ export const reportWords = {
     fromTheCamera: 'From the camera',
     fingerprint: 'SHA-256 begins',
     missingPictures: 'Not to be read when the report was written, because the file is gone or damaged: photographs',
-    missingPicture: 'This picture could not be read when the report was written.',
+    missingPicture: 'No picture: neither its original nor a copy could be used when this report was written.',
     shows: 'Shows',
     /** In the register, for a photograph of no check that has no caption either. */
     ofNoCheck: 'Of no check, without a caption',

@@ -1,4 +1,4 @@
-import { existsSync, readdirSync, readFileSync, renameSync, writeFileSync } from 'node:fs'
+import { existsSync, readdirSync, readFileSync, renameSync, rmSync, writeFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import type { OpenedDesk } from '../../../main/desk/open'
@@ -7,6 +7,7 @@ import type { RecordedPhotograph } from '../../../shared-logic/proof/acts'
 import { checked } from '../desk/proven-yard'
 import { ask, newFolder, open, picture, refusalOf, sha256, signAs, startSurvey } from '../desk/yard-on-disk'
 import { pageTexts, readPdf } from './read-pdf'
+import { en } from '../../../shared-logic/words/en'
 
 const folder = newFolder()
 const originals = join(folder, 'photographs', 'originals')
@@ -29,11 +30,14 @@ beforeAll(async () => {
 })
 afterAll(() => opened.close())
 
-const issuedText = async (wanted: { readonly isHarmKnown?: boolean } = {}): Promise<string> => {
+const issuedPages = async (wanted: { readonly isHarmKnown?: boolean } = {}): Promise<string[]> => {
   const { report } = await ask(opened, 'reports.issue', { surveyId, ...wanted })
   await ask(opened, 'surveys.reopen', { surveyId })
-  return (await pageTexts(await readPdf(join(folder, 'reports', `${report.pdfSha256}.pdf`)))).join(' ').replaceAll(/\s+/g, ' ')
+  return (await pageTexts(await readPdf(join(folder, 'reports', `${report.pdfSha256}.pdf`)))).map((text) => text.replaceAll(/\s+/g, ' '))
 }
+const issuedText = async (wanted: { readonly isHarmKnown?: boolean } = {}): Promise<string> => (await issuedPages(wanted)).join(' ')
+/** What the window shows beside the newest report. */
+const saidInTheWindow = async (): Promise<string | undefined> => (await ask(opened, 'reports.list', { surveyId })).reports[0]?.harmSaid
 
 /** As many bytes as before, one of them another. */
 const changeAByte = (file: string): void => {
@@ -48,6 +52,8 @@ describe('a report whose originals are all as they came in', { timeout: 60_000 }
     expect(text).toContain('kept unaltered under their SHA-256 fingerprint and printed from reduced copies: every original was read anew when this report was issued, and found so.')
     expect(text).not.toContain('as they came in')
     expect(text).not.toMatch(/Original (missing|changed)/)
+    expect(text).not.toContain('When this report was issued, the original')
+    expect(await saidInTheWindow()).toBeUndefined()
   })
 })
 
@@ -69,14 +75,37 @@ describe('originals that were lost and changed', { timeout: 60_000 }, () => {
   })
 
   it('are named by a report issued all the same: it vouches for none of them, and says so beside each', async () => {
-    const text = await issuedText({ isHarmKnown: true })
+    const pages = await issuedPages({ isHarmKnown: true })
+    const text = pages.join(' ')
     expect(text).not.toContain('kept unaltered')
     expect(text).toContain('Not all originals were found as they came in. Original missing: photograph 1. Original missing of photographs not printed: 1. Original changed: photograph 2.')
     expect(text).toContain('held to its SHA-256 fingerprint, and not all were found as they came in. Original missing: photograph 1.')
     expect(text.match(/Not as it came in: its original was missing when this report was issued\./g)).toHaveLength(1)
     expect(text.match(/Not as it came in: its original had been changed when this report was issued\./g)).toHaveLength(1)
+    // Not every one was there to be read, and of each that prints the copy does.
+    expect(text).not.toMatch(/every original was read/i)
+    expect(text).toContain('Every original that was there and could be read was read anew')
+    expect(text).toContain('Where the picture of one of these is printed, it is from the copy made before.')
+    expect(text).not.toContain(en.report.labels.missingPicture)
+    // Who reads the first page alone is told.
+    const inShort = 'When this report was issued, the originals of 3 photographs were not found as they came in: see “Method and limits”.'
+    expect(pages[0]).toContain(inShort)
+    expect(await saidInTheWindow()).toBe(inShort)
     // What was left out of the report is not named in it.
     expect(text).not.toContain('private.jpg')
+  })
+
+  it('whose copies are gone or changed too are told to who issues, and the report has words in the place of the picture', async () => {
+    const copyOf = (name: string): string => place(name).replace(join('photographs', 'originals'), join('photographs', 'previews', 'large'))
+    for (const name of ['strap.jpg', 'private.jpg']) rmSync(copyOf(name))
+    const one = await refusalOf(opened, 'reports.issue', { surveyId })
+    // Of “hub.jpg” the copy is whole, and “private.jpg” does not print.
+    expect(one.sentence).toContain('The copy of these is gone or changed too, so a box with words is printed in place of the picture: “strap.jpg”. Nothing was issued yet.')
+    changeAByte(copyOf('hub.jpg'))
+    expect((await refusalOf(opened, 'reports.issue', { surveyId })).sentence).toContain('in place of the picture: “hub.jpg”, “strap.jpg”. Nothing was issued yet.')
+    const text = await issuedText({ isHarmKnown: true })
+    expect(text.split('No picture: neither its original nor a copy could be used when this report was written.')).toHaveLength(3)
+    expect(text).not.toContain('from the copy made before')
   })
 
   it('brought back as they were are vouched for again', async () => {

@@ -26,6 +26,16 @@ describe('the page of a report', { timeout: 30_000 }, () => {
     expect(earlier.getByRole('link', { name: 'Revision 1, issued 21 November 2026' }).getAttribute('href')).toBe(`reports/${revision(1).id}.pdf`)
   })
 
+  it('says of the newest what it says of originals that were not as they came in, and nothing where all were', async () => {
+    const harmSaid = 'When this report was issued, the original of one photograph was not found as it came in: see “Method and limits”.'
+    drawReport([{ ...revision(1), harmSaid }, revision(2)])
+    await screen.findByRole('link', { name: 'Open the PDF' })
+    expect(screen.queryByText(harmSaid)).toBeNull()
+    cleanup()
+    drawReport([revision(1), { ...revision(2), harmSaid }])
+    expect(within(await screen.findByRole('region', { name: 'Revision 2' })).getByText(harmSaid)).toBeDefined()
+  })
+
   it('says what reopening does before it reopens', async () => {
     const { asked } = drawReport([revision(2)])
     await userEvent.click(await screen.findByRole('button', { name: 'Reopen as a new revision' }))

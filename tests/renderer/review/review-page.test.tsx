@@ -112,6 +112,7 @@ describe('the review', { timeout: 30_000 }, () => {
     }
     const first = await begin()
     expect(first.getByText(/Not every original is as it came in\. Original missing: “hub\.jpg”\./)).toBeDefined()
+    expect(first.getByText(/^Add these photographs again from where the camera or phone kept them/)).toBeDefined()
     await userEvent.click(first.getByRole('button', { name: 'Not yet' }))
     await waitFor(() => expect(screen.queryByRole('alertdialog')).toBeNull())
     expect(screen.getByRole('alert').textContent).toContain(harmed)

@@ -26,6 +26,18 @@ describe('what a report says of its originals', () => {
     expect(shownAs(document, 0)?.original?.sentence).toMatch(/^Not shown to be as it came in/)
   })
 
+  it('is that a copy is printed only where one is, and the first page tells of one and of many', () => {
+    const fromCopies = 'Where the picture of one of these is printed, it is from the copy made before.'
+    expect(methodOf(report([[2, 'missing']]))).toContain(fromCopies)
+    const without = (...gone: number[]) => methodOf(sampleReport({}, { survey, harmed: new Map([[sampleHash(1), 'missing'], [sampleHash(2), 'changed']]), withoutPicture: new Set(gone.map((index) => sampleHash(index))) }))
+    expect(without(1)).toContain(fromCopies)
+    expect(without(1, 2)).not.toContain(fromCopies)
+    expect(methodOf(report([]))).not.toContain(fromCopies)
+    expect(report([]).harmInShort).toBeUndefined()
+    expect(report([[2, 'missing']]).harmInShort).toContain('the original of one photograph was not found as it came in')
+    expect(report([[2, 'missing'], [1, 'changed']]).harmInShort).toContain('the originals of 2 photographs were not found as they came in')
+  })
+
   it('of a survey that is only a file is no more than that each was read: there was none to hold it to', () => {
     expect(methodOf(report())).toContain('fingerprint is of each file as it was read for this report')
     expect(methodOf(report())).not.toMatch(/unaltered|kept/)
