@@ -5,7 +5,7 @@ import { sayBeside, sayEnd, sayListEnd, sayOutcome, sayProblem, sayReportEnds, s
 import type { VerifiedYard, VerifyYardOptions } from '../desk/verify-yard'
 import type { NamedSurvey } from '../store/to-prove'
 import { fill } from './columns'
-import type { Answer, Command, Given } from './command'
+import { WrongUsage, type Answer, type Command, type Given } from './command'
 import { pickNamed } from './find-named'
 import { readYard } from './read-yard'
 
@@ -50,23 +50,28 @@ const saySurvey = (name: string, verified: Verified): string[] => [
 
 const inWords = (verified: Verified) => ({ ...verified, problems: verified.problems.map((problem) => ({ ...problem, sentence: sayProblem(en, problem) })) })
 
-const advice = (problems: readonly Problem[]): string[] => {
-  const toDo = sayToDo(en, problems)
+const advice = (problems: readonly Problem[], hasBackups: boolean | undefined): string[] => {
+  const toDo = sayToDo(en, problems, hasBackups)
   return toDo === undefined ? [] : [toDo, '']
 }
 
-const ofSurvey = async (given: Given, named: string): Promise<Answer> =>
-  readYard(given, async (_desk, opened) => {
+/** Neither an id nor a report's number has a stroke in it. */
+const isPath = (named: string): boolean => /[/\\]/.test(named)
+
+const ofSurvey = async (given: Given, named: string): Promise<Answer> => {
+  if (isPath(named)) throw new WrongUsage(fill(words.pathAsSurvey, { written: named }))
+  return readYard(given, async (_desk, opened) => {
     const survey = pickNamed(await opened.surveysToVerify(), named, ({ id }) => id, ({ reportNumbers }) => reportNumbers)
     const verified = await opened.verifySurvey(survey.id, counting(given))
     return {
-      lines: [...saySurvey(nameOf(survey), verified), '', ...advice(verified.problems), en.proof.meaning],
+      lines: [...saySurvey(nameOf(survey), verified), '', ...advice(verified.problems, verified.hasBackups), en.proof.meaning],
       json: { surveyId: survey.id, ...inWords(verified), asRecorded: verified.problems.length === 0 },
       exitCode: verified.problems.length === 0 ? 0 : 1,
     }
   })
+}
 
-const sayYard = ({ surveys, problems, listEnd }: VerifiedYard): Answer => {
+const sayYard = ({ surveys, problems, listEnd, hasBackups }: VerifiedYard): Answer => {
   const found = [...problems, ...surveys.flatMap(({ verified }) => verified.problems)]
   const count = found.length
   const photographs = surveys.reduce((sum, { verified }) => sum + verified.photographCount + verified.removedCount, 0)
@@ -76,7 +81,7 @@ const sayYard = ({ surveys, problems, listEnd }: VerifiedYard): Answer => {
       ...surveys.flatMap(({ survey, verified }) => [...saySurvey(nameOf(survey), verified), '']),
       ...(problems.length > 0 ? [words.ofNoSurvey, ...problems.map((problem) => `  ${sayProblem(en, problem)}`), ''] : []),
       ...(listEnd === undefined ? [] : [sayListEnd(en, listEnd), '']),
-      ...(surveys.length === 0 && problems.length === 0 ? [words.nothing] : [outcome, '', ...advice(found), en.proof.meaning]),
+      ...(surveys.length === 0 && problems.length === 0 ? [words.nothing] : [outcome, '', ...advice(found, hasBackups), en.proof.meaning]),
     ],
     json: {
       asRecorded: count === 0,

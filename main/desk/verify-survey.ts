@@ -8,6 +8,7 @@ import { faultsByEnds, type PrintedEnd } from '../../shared-logic/proof/told-end
 import type { RecordedPhotograph } from '../../shared-logic/proof/acts'
 import { lookAtFile, type LookOptions } from '../photos/file-hash'
 import { lookAtOriginal, type OriginalFound } from '../photos/shelf-files'
+import { listBackups } from '../store/backups'
 import { sha256Of } from '../store/chained-text'
 import { asRecordedReport, reportsOfOthers, type ReportToProve } from '../store/report-log'
 import { surveyToProve, type SurveyToProve } from '../store/to-prove'
@@ -153,6 +154,7 @@ export const verifySurvey = async ({ read, folder }: YardToVerify, surveyId: str
     ...(record.late && { late: record.late }),
     ...(record.lateReports && { lateReports: record.lateReports }),
     ...(withoutCopies > 0 && { withoutCopies }),
+    ...(listBackups(folder).length > 0 && { hasBackups: true }),
     ...(record.end && { end: record.end }),
     reports: reports.map((report) => {
       const end = endOf(report)

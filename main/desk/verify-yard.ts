@@ -4,6 +4,7 @@ import { setTimeout as wait } from 'node:timers/promises'
 import type { RecordEnd } from '../../shared-logic/proof/entry'
 import type { Problem, Verified } from '../../shared-logic/proof/problem'
 import { strangersAmongOriginals, type OriginalFound } from '../photos/shelf-files'
+import { listBackups } from '../store/backups'
 import { recordedPdfs } from '../store/reports'
 import { bytesToProve, originalsToProve, type NamedSurvey } from '../store/to-prove'
 import type { KnownCopies } from './look-at-copies'
@@ -17,6 +18,8 @@ export interface VerifiedYard {
   readonly problems: readonly Problem[]
   /** Where the yard's list of surveys ends; undefined while no survey was begun. */
   readonly listEnd: RecordEnd | undefined
+  /** Whether earlier states of the yard's file are kept. */
+  readonly hasBackups: boolean
 }
 
 export interface VerifyYardOptions extends Omit<VerifyOptions, 'known' | 'knownCopies' | 'list'> {
@@ -66,5 +69,5 @@ export const verifyYard = async (yard: YardToVerify, { underWayMs = 2_000, onTot
     ...(withoutPhotograph.length === 0 ? [] : [{ code: 'original-without-photograph' as const, values: { count: withoutPhotograph.length, hashes: withoutPhotograph.join(' ') } }]),
   ]
   const recorded = new Set([...known].filter(([, { is }]) => is === 'as recorded').map(([key]) => key.slice(0, 64)))
-  return { surveys, problems: [...problems, ...(await settledStrangers(yard, recorded, underWayMs))], listEnd: list.end }
+  return { surveys, problems: [...problems, ...(await settledStrangers(yard, recorded, underWayMs))], listEnd: list.end, hasBackups: listBackups(yard.folder).length > 0 }
 }

@@ -64,7 +64,7 @@ const Outcome = ({ verified }: { readonly verified: Verified }) => {
   const { problems } = verified
   const shown = isWhole ? problems : problems.slice(0, shownAtFirst)
   const { panel, meaning } = words.proof
-  const toDo = sayToDo(words, problems)
+  const toDo = sayToDo(words, problems, verified.hasBackups)
   return (
     <div className={style.outcome} data-found={problems.length > 0}>
       <p className={style.said}><OutcomeShape isRight={problems.length === 0} />{sayOutcome(words, verified)}</p>

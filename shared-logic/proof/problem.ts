@@ -40,6 +40,8 @@ export const verifiedSchema = z.object({
   lateReports: z.object({ count: z.int().positive(), at: z.string() }).optional(),
   /** Photographs of whose copies for screen and report nothing is recorded yet; these are made anew before they are used. */
   withoutCopies: z.int().positive().optional(),
+  /** Stands where earlier states of the yard's file are kept. */
+  hasBackups: z.literal(true).optional(),
   /** Absent where neither a photograph ever came in nor a report was issued. */
   end: recordEndSchema.optional(),
   byteCount: z.int().nonnegative(),

@@ -43,10 +43,10 @@ export const sayProblem = (words: Words, { code, values }: Problem): string => {
 const ofOriginals: ReadonlySet<ProblemCode> = new Set(['file-missing', 'file-set-aside', 'file-resized', 'file-changed'])
 
 /** What to do about them; undefined where there are none, or copies alone, which are made again by themselves. */
-export const sayToDo = (words: Words, problems: readonly Problem[]): string | undefined => {
+export const sayToDo = (words: Words, problems: readonly Problem[], hasBackups = false): string | undefined => {
   if (problems.every(({ values }) => values['copy'] !== undefined && values['original'] === 'whole')) return undefined
-  const { toDo, toDoOriginals } = words.proof
-  return problems.some(({ code }) => ofOriginals.has(code)) ? `${toDo} ${toDoOriginals}` : toDo
+  const { toDo, toDoBackups, toDoOriginals } = words.proof
+  return [toDo, ...(hasBackups ? [toDoBackups] : []), ...(problems.some(({ code }) => ofOriginals.has(code)) ? [toDoOriginals] : [])].join(' ')
 }
 
 const counted = ({ one, many }: { readonly one: string; readonly many: string }, count: number, more: Readonly<Record<string, string>> = {}): string => fill(count === 1 ? one : many, { count, ...more })

@@ -70,6 +70,7 @@ export const commandLine = {
     surveyGoneWithReport: 'The survey of report {number}, which the yard does not have any more',
     nothing: 'No photograph and no report is kept in this yard.',
     ofNoSurvey: 'In the yard’s folder, of no survey',
+    pathAsSurvey: '“{written}” is no survey but a path; a path is given with --folder: verify --folder {written}',
     progress: 'Read {done} of {total}',
     allRight: 'All is as it was recorded. Photographs: {photographs}; surveys: {surveys}.',
     wrong: { one: 'One thing is not as it was recorded.', many: '{count} things are not as they were recorded.' },

@@ -26,9 +26,11 @@ export const proofWords = {
   /** What such a record proves, and what it does not. */
   meaning: 'Each entry carries the hash of the one before it, so a single change, a gap or an exchange is found; that a survey was taken out is told by the yard’s list of surveys. Someone who writes whole records and that list anew, or takes a survey out of both, is found only by what was kept elsewhere: hold what is said here of a report to the printed report, and look for every report you have.',
   /** What to do where something is not as it was recorded. */
-  toDo: 'What to do: change nothing in this yard, and copy its whole folder to another place. A printed report is what was issued: go by it. Earlier states of the yard’s file lie in its folder “backups”.',
+  toDo: 'What to do: change nothing in this yard, and copy its whole folder to another place. A printed report is what was issued: go by it.',
+  /** Only where there are any. */
+  toDoBackups: 'Earlier states of the yard’s file lie in its folder “backups”.',
   /** Where an original is not as it came in. */
-  toDoOriginals: 'Where you still have such a photograph itself, add it again: its original is right then.',
+  toDoOriginals: 'Bring such a photograph back from where the camera or phone kept it, and add it again: its original is right then.',
   problems: {
     'record-missing': 'The record is gone. Photographs in this survey: {count}; reports: {reports}.',
     'record-of-another-survey': 'The record is that of another survey, so nothing here could be held to it.',

@@ -171,7 +171,7 @@ export const refusals: Readonly<Record<string, string>> = {
   'yard.missing-no-backup': 'The yard’s file is gone from {folder}, and none of the backups there can be read. Bring back a copy of the whole folder.',
   'yard.newer-version': 'The yard in {folder} was written by Bunkwright {theirs}; this is {ours}, which cannot read it. Install {theirs} or newer; the yard was left as it is.',
   'yard.no-example': 'This copy of the program brings no example yard.',
-  'yard.none-here': 'There is no yard in {folder}. Name the folder that holds yard.sqlite.',
+  'yard.none-here': 'There is no yard in {folder}. Name the folder that holds yard.sqlite; its path is given with --folder.',
   'yard.not-a-yard': 'The file yard.sqlite in {folder} belongs to another program and was left as it is. Name another folder for the yard.',
   'yard.not-empty': 'The example opens only in an empty yard, and this one holds rigs already. Start with another folder to see it.',
   'yard.older-version': 'The yard in {folder} was written by an older Bunkwright. Open it once in the window, which brings it up to date after a backup.',

@@ -1,4 +1,4 @@
-import { appendFileSync, readdirSync, writeFileSync } from 'node:fs'
+import { appendFileSync, mkdirSync, readdirSync, rmSync, writeFileSync } from 'node:fs'
 import { join } from 'node:path'
 import sharp from 'sharp'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
@@ -86,6 +86,21 @@ describe('a yard somebody tampered with', () => {
     const one = await verify('BW-2026-0001')
     expect([one.code, one.out.includes('One thing is not as it was recorded.')]).toEqual([1, true])
   }, 30_000)
+
+  it('names the folder of earlier states only where there is one, of a survey and of the yard', async () => {
+    const backups = join(at.folder, 'yard', 'backups')
+    rmSync(backups, { recursive: true, force: true })
+    const ask = async (): Promise<string[]> => [(await verify()).out, (await verify('BW-2026-0001')).out]
+    for (const out of await ask()) {
+      expect(out).toContain('What to do: change nothing in this yard')
+      expect(out).toContain('where the camera or phone kept it')
+      expect(out).not.toContain('backups')
+    }
+    mkdirSync(backups)
+    writeFileSync(join(backups, 'yard-2026-06-14T09-21-09Z.sqlite'), 'x')
+    for (const out of await ask()) expect(out).toContain('Earlier states of the yard’s file lie in its folder “backups”.')
+    rmSync(backups, { recursive: true })
+  }, 30_000)
 })
 
 it('a yard without photographs has nothing to verify, and a folder without a yard is refused', async () => {
@@ -95,4 +110,14 @@ it('a yard without photographs has nothing to verify, and a folder without a yar
   expect([code, out]).toEqual([0, 'No photograph and no report is kept in this yard.'])
   expect((await at.run('verify', '--folder', 'nowhere')).code).toBe(1)
   expect((await at.run('verify', 'a', 'b')).code).toBe(2)
+})
+
+it('who writes a path in the place of a survey, or none, is told how a path is given', async () => {
+  for (const path of ['/yards/harbour', './yard', 'yards\\harbour']) {
+    const { code, error } = await at.run('verify', path)
+    expect(code).toBe(2)
+    expect(error).toMatch(/^“.*” is no survey but a path; a path is given with --folder: verify --folder /)
+    expect(error).toContain(`verify --folder ${path}\n`)
+  }
+  expect((await at.run('verify', '--folder', 'nowhere')).error).toContain('its path is given with --folder.')
 })

@@ -35,10 +35,16 @@ describe('the proof of the photographs', { timeout: 30_000 }, () => {
     await press('Verify photographs')
     expect(await screen.findByText('11 things are not as they were recorded.')).toBeDefined()
     expect(screen.getByText('“0.jpg”: the original is missing.')).toBeDefined()
-    expect(screen.getByText(/^What to do: change nothing in this yard/)).toBeDefined()
+    expect(screen.getByText(/^What to do: change nothing in this yard.*where the camera or phone kept it/).textContent).not.toContain('backups')
     expect(screen.getAllByRole('listitem')).toHaveLength(8)
     await press('Show all 11')
     expect(screen.getAllByRole('listitem')).toHaveLength(11)
+  })
+
+  it('names the folder of earlier states where there are any', async () => {
+    draw({ 'proof.verify': () => ({ ...right, problems: [{ code: 'order-changed', values: {} }], hasBackups: true }) })
+    await press('Verify photographs')
+    expect(await screen.findByText(/^What to do.*lie in its folder “backups”\.$/)).toBeDefined()
   })
 
   it('says how much it reads, and stops when told; nothing is then said of the photographs', async () => {

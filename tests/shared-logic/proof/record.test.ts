@@ -215,6 +215,13 @@ describe('the sentences', () => {
     expect([sayToDo(en, []), sayToDo(en, [copy])]).toEqual([undefined, undefined])
     expect(sayToDo(en, [copy, { code: 'order-changed', values: {} }])).toBe(en.proof.toDo)
     expect(sayToDo(en, [{ code: 'file-missing', values: { name: 'hub.jpg' } }])).toBe(`${en.proof.toDo} ${en.proof.toDoOriginals}`)
+    expect(en.proof.toDoOriginals).toContain('where the camera or phone kept it')
+  })
+
+  it('name the folder of earlier states only where there are any', () => {
+    const missing = [{ code: 'file-missing', values: { name: 'hub.jpg' } }] as const
+    expect(sayToDo(en, missing)).not.toContain('backups')
+    expect(sayToDo(en, missing, true)).toBe(`${en.proof.toDo} ${en.proof.toDoBackups} ${en.proof.toDoOriginals}`)
   })
 
   it('say one and many, and of late ones that less is proven', () => {
