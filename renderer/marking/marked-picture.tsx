@@ -22,19 +22,21 @@ interface MarkedPictureProps {
   readonly closer?: number
   /** The untouched original over the preview, once it is there. */
   readonly original?: { readonly onShown: (size: PictureSize) => void; readonly onMissing: () => void } | undefined
+  /** The preview could not be loaded. */
+  readonly onMissing?: () => void
   /** The box: at least its width; its height follows from the picture where none is given. */
   readonly style?: CSSProperties
 }
 
 /** A photograph as the surveyor left it: turned as it was turned, its layer of marks over it. The file is the untouched preview, or original. */
-export const MarkedPicture = ({ photograph, size, alt, fit = 'cover', closer = 1, original, className, style: box }: MarkedPictureProps) => {
+export const MarkedPicture = ({ photograph, size, alt, fit = 'cover', closer = 1, original, onMissing, className, style: box }: MarkedPictureProps) => {
   const reader = useReader()
   const { sha256, quarterTurns, marks } = photograph
   const { widthPx, heightPx } = turnedSize(photograph, quarterTurns)
   const said = alt === '' ? '' : [alt, sayMarks(marks, reader)].filter((part) => part !== '').join('; ')
   return (
     <span className={classNames(style.box, className)} style={{ aspectRatio: `${widthPx} / ${heightPx}`, ...box }} data-fit={fit}>
-      <img src={photographAddress(sha256, size)} alt={said} className={style.picture} data-turns={quarterTurns} loading={size === 'small' ? 'lazy' : 'eager'} draggable={false} />
+      <img src={photographAddress(sha256, size)} alt={said} className={style.picture} data-turns={quarterTurns} loading={size === 'small' ? 'lazy' : 'eager'} draggable={false} onError={onMissing} />
       {original && <img src={photographAddress(sha256, 'original')} alt="" className={style.picture} data-turns={quarterTurns} draggable={false} onLoad={({ currentTarget: { naturalWidth, naturalHeight } }) => original.onShown({ widthPx: naturalWidth, heightPx: naturalHeight })} onError={original.onMissing} />}
       {marks && <MarksOver layer={marks} quarterTurns={quarterTurns} fit={fit} closer={closer} />}
     </span>

@@ -15,15 +15,17 @@ interface DialogProps {
   /** Asks about something that cannot be taken back: not closed by a tap beside it. */
   readonly isAlert?: boolean
   readonly isWide?: boolean
+  /** Its buttons stay in reach at its foot, however long it is. */
+  readonly hasFoot?: boolean
 }
 
 /** What floats above the screen and wants an answer. Escape closes it; the focus goes back where it was. */
-export const Dialog = ({ title, isOpen, onClose, children, actions, isAlert = false, isWide = false }: DialogProps) => (
+export const Dialog = ({ title, isOpen, onClose, children, actions, isAlert = false, isWide = false, hasFoot = false }: DialogProps) => (
   <ModalOverlay isOpen={isOpen} onOpenChange={(open) => { if (!open) onClose() }} isDismissable={!isAlert} className={style.veil ?? ''}>
     <Modal className={classNames(style.modal, isWide && style.wide)}>
-      <AriaDialog role={isAlert ? 'alertdialog' : 'dialog'} className={style.dialog ?? ''}>
+      <AriaDialog role={isAlert ? 'alertdialog' : 'dialog'} className={classNames(style.dialog, hasFoot && style.footed)}>
         <Heading slot="title" level={2} className={style.title ?? ''}>{title}</Heading>
-        {children}
+        {hasFoot ? <div className={style.content}>{children}</div> : children}
         {actions !== undefined && <div className={style.actions}>{actions}</div>}
       </AriaDialog>
     </Modal>

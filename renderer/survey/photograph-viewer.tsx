@@ -66,7 +66,7 @@ export const PhotographViewer = ({ list, viewedId, onView, onClose, photographs,
   }
   return (
     <Dialog
-      title={name} isOpen isWide onClose={onClose}
+      title={name} isOpen isWide hasFoot onClose={onClose}
       actions={<>{photographs && <><Button onPress={remove}>{said.remove}</Button><Button onPress={() => setMarking(true)}>{marking.open}</Button></>}<Button kind="primary" onPress={onClose}>{said.close}</Button></>}
     >
       <div className={style.viewer}>
@@ -74,9 +74,9 @@ export const PhotographViewer = ({ list, viewedId, onView, onClose, photographs,
           <PhotographFrame photograph={photograph} name={name} closer={zooms[zoom] ?? 1} />
           <div className={style.tools}>
             <div className={style.ways}>
-              <Button kind="quiet" isDisabled={index === 0} onPress={() => step(-1)}>{said.previous}</Button>
+              <WayButton isAtEnd={index === 0} onPress={() => step(-1)}>{said.previous}</WayButton>
               <output className={style.position}>{say(said.position, { number: index + 1, total: list.length }, units)}</output>
-              <Button kind="quiet" isDisabled={index === list.length - 1} onPress={() => step(1)}>{said.next}</Button>
+              <WayButton isAtEnd={index === list.length - 1} onPress={() => step(1)}>{said.next}</WayButton>
             </div>
             <div className={style.ways}>
               {turn && (
@@ -85,8 +85,8 @@ export const PhotographViewer = ({ list, viewedId, onView, onClose, photographs,
                   <Button kind="quiet" onPress={() => turn(1)} aria-label={said.turnRight} aria-keyshortcuts="R"><TurnSign to="right" /></Button>
                 </>
               )}
-              <Button kind="quiet" isDisabled={zoom === 0} onPress={() => setZoom(zoom - 1)}>{said.zoomOut}</Button>
-              <Button kind="quiet" isDisabled={zoom === zooms.length - 1} onPress={() => setZoom(zoom + 1)}>{said.zoomIn}</Button>
+              <WayButton isAtEnd={zoom === 0} onPress={() => setZoom(zoom - 1)}>{said.zoomOut}</WayButton>
+              <WayButton isAtEnd={zoom === zooms.length - 1} onPress={() => setZoom(zoom + 1)}>{said.zoomIn}</WayButton>
             </div>
           </div>
         </div>
@@ -102,6 +102,17 @@ export const PhotographViewer = ({ list, viewedId, onView, onClose, photographs,
     </Dialog>
   )
 }
+
+interface WayButtonProps {
+  readonly isAtEnd: boolean
+  readonly onPress: () => void
+  readonly children: string
+}
+
+/** At its end it does nothing, yet keeps the focus: disabled it would lose it to the page, and Escape with it. */
+const WayButton = ({ isAtEnd, onPress, children }: WayButtonProps) => (
+  <Button kind="quiet" aria-disabled={isAtEnd} onPress={() => { if (!isAtEnd) onPress() }}>{children}</Button>
+)
 
 const CaptionField = ({ photograph, photographs }: { readonly photograph: Photograph; readonly photographs: Photographs }) => {
   const said = useWords().screens.survey.photographs

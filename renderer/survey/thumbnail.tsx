@@ -1,3 +1,4 @@
+import { useState } from 'react'
 import type { Photograph } from '../../shared-logic/survey/records'
 import { say } from '../../shared-logic/words/say'
 import { shortWarnings } from '../../shared-logic/words/say-photograph'
@@ -12,15 +13,17 @@ interface ThumbnailProps {
   readonly onPress: () => void
 }
 
-/** A small picture to open, with what may be wrong with it in a word; an item of a list. */
+/** A small picture to open, with what may be wrong with it in a word, and whether it cannot be read; an item of a list. */
 export const Thumbnail = ({ photograph, name, onPress }: ThumbnailProps) => {
   const words = useWords()
-  const warned = shortWarnings(words, photograph).join(', ')
+  const { view, unreadableShort } = words.screens.survey.photographs
+  const [isMissing, setMissing] = useState(false)
+  const warned = [...(isMissing ? [unreadableShort] : []), ...shortWarnings(words, photograph)].join(', ')
   const called = warned === '' ? name : say(words.screens.photographs.warned, { name, warnings: warned.toLowerCase() }, 'metric')
   return (
     <li>
-      <Button kind="quiet" onPress={onPress} aria-label={say(words.screens.survey.photographs.view, { name: called }, 'metric')}>
-        <MarkedPicture photograph={photograph} size="small" alt="" className={style.small} />
+      <Button kind="quiet" onPress={onPress} aria-label={say(view, { name: called }, 'metric')}>
+        {isMissing ? <span className={style.small} /> : <MarkedPicture photograph={photograph} size="small" alt="" className={style.small} onMissing={() => setMissing(true)} />}
       </Button>
       {warned !== '' && <span className={style.warned} aria-hidden="true">{warned}</span>}
     </li>

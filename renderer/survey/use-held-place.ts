@@ -16,6 +16,12 @@ const placeAt = (frame: HTMLElement, x: number, y: number): Place => {
   return box === undefined || box.width === 0 || box.height === 0 ? middle : [(x - box.left) / box.width, (y - box.top) / box.height]
 }
 
+/** A place of the picture after it was turned clockwise by so many quarters. */
+const turned = ([x, y]: Place, quarters: number): Place => {
+  const places: readonly Place[] = [[x, y], [1 - y, x], [1 - x, 1 - y], [y, 1 - x]]
+  return places[((quarters % 4) + 4) % 4] ?? [x, y]
+}
+
 const inTheMiddle = (frame: HTMLElement): Place => {
   const { left, top } = frame.getBoundingClientRect()
   return placeAt(frame, left + frame.clientWidth / 2, top + frame.clientHeight / 2)
@@ -29,22 +35,23 @@ const bringToMiddle = (frame: Element, picture: Element, [x, y]: Place): void =>
 }
 
 /**
- * A picture in a frame that scrolls, seen closer or from further away: the place looked at stays in the middle. That is
- * the place last pressed, or what scrolling brought to the middle since. Another picture begins in its middle.
+ * A picture in a frame that scrolls, seen closer or from further away, or turned: the place looked at stays in the
+ * middle. That is the place last pressed, or what scrolling brought to the middle since. Another picture begins in its
+ * middle.
  */
-export const useHeldPlace = (frame: RefObject<HTMLElement | null>, closer: number, pictureId: string): HeldPlace => {
+export const useHeldPlace = (frame: RefObject<HTMLElement | null>, closer: number, pictureId: string, quarterTurns: number): HeldPlace => {
   const held = useRef(middle)
-  const of = useRef(pictureId)
+  const of = useRef({ pictureId, quarterTurns })
   const put = useRef<Place>(undefined)
   useLayoutEffect(() => {
     const { current } = frame
     const picture = current?.firstElementChild
     if (!current || !picture) return
-    if (of.current !== pictureId) held.current = middle
-    of.current = pictureId
+    held.current = of.current.pictureId === pictureId ? turned(held.current, quarterTurns - of.current.quarterTurns) : middle
+    of.current = { pictureId, quarterTurns }
     bringToMiddle(current, picture, held.current)
     put.current = [current.scrollLeft, current.scrollTop]
-  }, [frame, closer, pictureId])
+  }, [frame, closer, pictureId, quarterTurns])
   return {
     onScroll: ({ currentTarget }) => {
       // Not what was put there just now, which at an edge may not reach the middle.
