@@ -180,7 +180,7 @@ const atRest = (box: Locator): Promise<void> =>
     let [last, still] = ['', 0]
     while (still < 10) {
       await new Promise(requestAnimationFrame)
-      const now = `${each.scrollTop} ${window.scrollY} ${each.clientHeight}`
+      const now = `${each.scrollTop} ${document.documentElement.scrollTop} ${each.clientHeight}`
       still = now === last ? still + 1 : 0
       last = now
     }
