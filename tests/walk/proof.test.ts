@@ -98,6 +98,8 @@ it('the surveyor sees that all photographs are as they came in, issues without p
     await told.getByRole('button', { name: review.harmedConfirm }).click()
     await page.getByRole('link', { name: en.screens.reportPage.download }).click()
     await (await second).saveAs(join(folder, 'second.pdf'))
+    await page.getByText('Of one photograph the original was not found as it came in: see “Method and limits”.').waitFor()
+    wrong.push(...(await lookAt(page, 'report-with-a-changed-original')))
     const later = (await pageTexts(await readPdf(join(folder, 'second.pdf')))).join(' ').replaceAll(/\s/g, '')
     expect(later).toContain('Originalchanged:photograph')
     expect(later).not.toContain('keptunaltered')

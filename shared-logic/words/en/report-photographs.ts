@@ -13,10 +13,10 @@ export const reportPhotographs = {
     fromTheCamera: 'Times and places “from the camera” are as the camera wrote them and are not verified.',
     ownClock: 'A time “by this program’s clock” is the instant a picture taken with the program’s own camera came in.',
   },
-  /** On the first page, and in the window beside the report. */
+  /** On the first page, where it is to keep to one line, and in the window beside the report. */
   inShort: {
-    one: 'When this report was issued, the original of one photograph was not found as it came in: see “Method and limits”.',
-    many: 'When this report was issued, the originals of {count} photographs were not found as they came in: see “Method and limits”.',
+    one: 'Of one photograph the original was not found as it came in: see “Method and limits”.',
+    many: 'Of {count} photographs the original was not found as it came in: see “Method and limits”.',
   },
   /** Above the register. */
   notAll: 'Not all originals were found as they came in. {harmed}',

@@ -52,7 +52,7 @@ describe('a report whose originals are all as they came in', { timeout: 60_000 }
     expect(text).toContain('kept unaltered under their SHA-256 fingerprint and printed from reduced copies: every original was read anew when this report was issued, and found so.')
     expect(text).not.toContain('as they came in')
     expect(text).not.toMatch(/Original (missing|changed)/)
-    expect(text).not.toContain('When this report was issued, the original')
+    expect(text).not.toContain('the original was not found as it came in')
     expect(await saidInTheWindow()).toBeUndefined()
   })
 })
@@ -88,7 +88,7 @@ describe('originals that were lost and changed', { timeout: 60_000 }, () => {
     expect(text).toContain('Where the picture of one of these is printed, it is from the copy made before.')
     expect(text).not.toContain(en.report.labels.missingPicture)
     // Who reads the first page alone is told.
-    const inShort = 'When this report was issued, the originals of 3 photographs were not found as they came in: see “Method and limits”.'
+    const inShort = 'Of 3 photographs the original was not found as it came in: see “Method and limits”.'
     expect(pages[0]).toContain(inShort)
     expect(await saidInTheWindow()).toBe(inShort)
     // What was left out of the report is not named in it.

@@ -27,7 +27,7 @@ describe('the page of a report', { timeout: 30_000 }, () => {
   })
 
   it('says of the newest what it says of originals that were not as they came in, and nothing where all were', async () => {
-    const harmSaid = 'When this report was issued, the original of one photograph was not found as it came in: see “Method and limits”.'
+    const harmSaid = 'Of one photograph the original was not found as it came in: see “Method and limits”.'
     drawReport([{ ...revision(1), harmSaid }, revision(2)])
     await screen.findByRole('link', { name: 'Open the PDF' })
     expect(screen.queryByText(harmSaid)).toBeNull()

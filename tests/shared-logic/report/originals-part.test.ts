@@ -34,8 +34,8 @@ describe('what a report says of its originals', () => {
     expect(without(1, 2)).not.toContain(fromCopies)
     expect(methodOf(report([]))).not.toContain(fromCopies)
     expect(report([]).harmInShort).toBeUndefined()
-    expect(report([[2, 'missing']]).harmInShort).toContain('the original of one photograph was not found as it came in')
-    expect(report([[2, 'missing'], [1, 'changed']]).harmInShort).toContain('the originals of 2 photographs were not found as they came in')
+    expect(report([[2, 'missing']]).harmInShort).toContain('Of one photograph the original was not found as it came in')
+    expect(report([[2, 'missing'], [1, 'changed']]).harmInShort).toContain('Of 2 photographs the original was not found as it came in')
   })
 
   it('of a survey that is only a file is no more than that each was read: there was none to hold it to', () => {
