@@ -3,6 +3,7 @@ import { say } from '../../shared-logic/words/say'
 import { callPhotograph } from '../../shared-logic/words/say-photograph'
 import { sentenceOf } from '../client/sentence-of'
 import { Button } from '../parts/button'
+import { classNames } from '../parts/class-names'
 import { Progress } from '../parts/progress'
 import { RefusalNotice } from '../parts/refusal-notice'
 import { useUnits } from '../parts/use-settings'
@@ -28,11 +29,13 @@ export const PhotographNews = ({ photographs, removedSays }: PhotographNewsProps
     <>
       <BatchNews photographs={photographs} />
       {latest !== undefined && (
-        <output className={style.news}>
+        <output className={classNames(style.news, style.removed)}>
           <span>{sayRemoved(said, removedSays, callPhotograph(latest), others)}</span>
-          <Button onPress={photographs.restore}>{said.undo}</Button>
-          {others > 0 && <Button onPress={photographs.restoreAll}>{said.undoAll}</Button>}
-          <Button kind="quiet" onPress={photographs.forgetRemoved} aria-label={said.putAway}>×</Button>
+          <div className={style.back}>
+            <Button onPress={photographs.restore}>{said.undo}</Button>
+            {others > 0 && <Button onPress={photographs.restoreAll}>{said.undoAll}</Button>}
+            <Button kind="quiet" onPress={photographs.forgetRemoved} aria-label={said.putAway}>×</Button>
+          </div>
         </output>
       )}
       <RefusalNotice error={photographs.problem} />
