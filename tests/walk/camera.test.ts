@@ -5,6 +5,7 @@ import { afterAll, beforeAll, expect, it } from 'vitest'
 import { photographAddress } from '../../shared-logic/contract/contract'
 import type { Photograph } from '../../shared-logic/survey/records'
 import { en } from '../../shared-logic/words/en'
+import { say } from '../../shared-logic/words/say'
 import { beginSurvey } from './desk-beside'
 import { cameraFlags, noCameraFlags, quarters, writeFilm, type Rgb } from './fake-camera'
 import { lookAt, overflowOn, screensFolder } from './look'
@@ -155,6 +156,16 @@ it('pictures by Space, by the button and in a series go into the open check and 
   await page.getByRole('dialog').getByRole('button', { name: news.undo, exact: true }).click()
   await expect.poll(keptCount).toBe(before)
   expect(await shutter(page).isEnabled()).toBe(true)
+
+  // Two taken away one after the other: neither is lost.
+  await page.keyboard.press('r')
+  await expect.poll(keptCount).toBe(before - 1)
+  await page.keyboard.press('r')
+  await expect.poll(keptCount).toBe(before - 2)
+  await page.getByRole('dialog').getByText(say(news.othersRemoved, { count: 1 }, 'metric')).waitFor()
+  await page.screenshot({ path: `${screensFolder}camera-retaken-twice.png` })
+  await page.getByRole('dialog').getByRole('button', { name: news.undoAll, exact: true }).click()
+  await expect.poll(keptCount).toBe(before)
 
   // Closed in the moment of the picture: it arrives all the same.
   await page.keyboard.press('t')

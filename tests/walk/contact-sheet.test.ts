@@ -262,6 +262,30 @@ it('on a phone the photographs are chosen by touch and moved by a dialog, and no
       return row !== null && bar !== null && row.y + row.height <= bar.y
     }).toBe(true)
     await page.screenshot({ path: `${screensFolder}contact-sheet-touch-last.png` })
+
+    // What was removed is told as wide as the screen, right on the bar, over nothing of the head; the focus comes back to the grid.
+    await page.getByRole('button', { name: said.acts.noneName }).tap()
+    await expect.poll(() => page.evaluate(() => document.activeElement?.closest('[role=grid]') !== null)).toBe(true)
+    await page.evaluate(() => scrollTo(0, 0))
+    for (const name of ['DSC_1002.jpg', 'DSC_1003.jpg']) await cell(page, name).tap()
+    await page.getByRole('button', { name: said.acts.remove, exact: true }).tap()
+    const told = page.getByRole('status').filter({ hasText: say(said.removed, { count: 2 }, 'metric') })
+    await expect.poll(async () => {
+      const [news, bar] = [await told.boundingBox(), await page.getByRole('group', { name: said.acts.title }).boundingBox()]
+      return news && bar && { x: news.x, width: news.width, gap: Math.round(bar.y - news.y - news.height) }
+    }).toEqual({ x: 0, width: 390, gap: 0 })
+    await page.screenshot({ path: `${screensFolder}contact-sheet-touch-removed.png` })
+    await page.getByRole('button', { name: said.undo, exact: true }).tap()
+    await expect.poll(() => page.evaluate(() => document.activeElement?.closest('[role=grid]') !== null)).toBe(true)
+    await expect.poll(async () => (await ask('surveys.get', { surveyId })).photographs.length).toBe(12)
+
+    // All removed: the way back is at the foot of the empty sheet.
+    await page.getByRole('button', { name: said.acts.allName }).tap()
+    await page.getByRole('button', { name: said.acts.remove, exact: true }).tap()
+    await page.getByText(said.empty, { exact: true }).waitFor()
+    await page.screenshot({ path: `${screensFolder}contact-sheet-touch-all-removed.png` })
+    await page.getByRole('button', { name: said.undo, exact: true }).tap()
+    await expect.poll(async () => (await ask('surveys.get', { surveyId })).photographs.length).toBe(12)
     expect(window.complaints).toEqual([])
   } finally {
     await window.close()

@@ -292,6 +292,15 @@ it('is drawn by touch on a telephone: dragged, tapped, pinched closer without lo
     expect(picture.y).toBeGreaterThanOrEqual(0)
     expect(field.y + field.height - (picture.y + picture.height)).toBeLessThan(120)
     await page.screenshot({ path: `${screensFolder}marking-phone-words.png` })
+    // So they are with the keys of the telephone up; what ends the writing stands above the foot.
+    await page.setViewportSize({ width: 390, height: 480 })
+    await expect.poll(async () => {
+      const foot = await board().getByRole('button', { name: said.keep, exact: true }).boundingBox()
+      const ends = await Promise.all([said.words.put, said.words.giveUp].map((name) => board().getByRole('button', { name, exact: true }).boundingBox()))
+      return foot !== null && ends.every((end) => end !== null && end.y + end.height < foot.y - 8)
+    }).toBe(true)
+    await page.screenshot({ path: `${screensFolder}marking-phone-words-keys-up.png` })
+    await page.setViewportSize({ width: 390, height: 844 })
     await page.keyboard.type('wet glove')
     await board().getByRole('button', { name: said.words.put, exact: true }).tap()
     // An end of the box is dragged; under the finger it shows larger.

@@ -84,10 +84,10 @@ describe('photographs removed one after the other', { timeout: 30_000 }, () => {
   })
 
   it('one that the desk does not give back is offered again, in its place, and why is said', async () => {
-    walk({ 'photographs.restore': () => ({ ok: false, refusal: { code: 'photograph.not-found' } }) })
+    walk({ 'photographs.restore': () => ({ ok: false, refusal: { code: 'photograph.damaged', values: { name: 'two.jpg' } } }) })
     for (const name of ['one.jpg', 'two.jpg']) await remove(name)
     await press(said.undo)
-    expect(await screen.findByText(en.refusals['photograph.not-found'])).toBeDefined()
+    expect(await screen.findByText(/^“two.jpg” breaks off/)).toBeDefined()
     expect(await screen.findByText('two.jpg and 1 more removed.')).toBeDefined()
     expect(thumbnail('two.jpg')).toBeNull()
   })
