@@ -19,7 +19,6 @@ interface ActBarProps {
   readonly onAct: (act: SheetAct) => void
   readonly onChooseAll: () => void
   readonly onChooseNone: () => void
-  readonly onKeys: () => void
 }
 
 const Sign = ({ path }: { readonly path: string }) => <svg viewBox="0 0 16 16" className={style.sign} aria-hidden="true"><path d={path} /></svg>
@@ -33,8 +32,8 @@ const signs: Partial<Record<SheetAct, ReactNode>> = {
 }
 
 /** The acts on those chosen, always in the same place: over the sheet on a desk, at the thumb on a phone. */
-export const ActBar = ({ chosenCount, isAllChosen, isAnyPrinted, can, onAct, onChooseAll, onChooseNone, onKeys }: ActBarProps) => {
-  const { acts: said, countChosen, keys } = useWords().screens.contactSheet
+export const ActBar = ({ chosenCount, isAllChosen, isAnyPrinted, can, onAct, onChooseAll, onChooseNone }: ActBarProps) => {
+  const { acts: said, countChosen } = useWords().screens.contactSheet
   const labels: Readonly<Record<SheetAct, string>> = { ...said, printing: isAnyPrinted ? said.leaveOut : said.print }
   return (
     <fieldset className={style.bar} aria-label={said.title} data-empty={chosenCount === 0}>
@@ -54,7 +53,6 @@ export const ActBar = ({ chosenCount, isAllChosen, isAnyPrinted, can, onAct, onC
           </>
         )}
       {!isAllChosen && <Button kind="quiet" onPress={onChooseAll} aria-label={said.allName}>{chosenCount === 0 ? said.allName : said.all}</Button>}
-      <span className={style.keys}><Button kind="quiet" onPress={onKeys}>{keys.open}</Button></span>
     </fieldset>
   )
 }

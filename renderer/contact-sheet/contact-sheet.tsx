@@ -95,6 +95,7 @@ export const ContactSheet = ({ survey, intake, acts, keepFocus, onUndo }: Contac
         <div className={style.told}>
           <output className={style.counted}>{counted}</output>
           {!isFrozen && <span className={style.sortHint}>{said.sortHints[wish.sort]}</span>}
+          {!isFrozen && <span className={style.keys}><Button kind="quiet" onPress={() => showKeys(true)}>{said.keys.open}</Button></span>}
         </div>
         {!isFrozen && (
           <div className={style.stuck}>
@@ -102,7 +103,7 @@ export const ContactSheet = ({ survey, intake, acts, keepFocus, onUndo }: Contac
             <RefusalNotice error={acts.problem} />
             <ActBar
               chosenCount={chosen.photographs.length} isAllChosen={chosen.photographs.length === shown.length} isAnyPrinted={isAnyPrinted(chosen.photographs)} can={canDo(chosen.photographs)}
-              onAct={(act) => { keepFocus(); perform(act, chosen.photographs) }} onChooseAll={() => chosen.choose(new Set(shown.map(({ id }) => id)))} onChooseNone={() => { keepFocus(); chosen.choose(new Set()) }} onKeys={() => showKeys(true)}
+              onAct={(act) => { keepFocus(); perform(act, chosen.photographs) }} onChooseAll={() => chosen.choose(new Set(shown.map(({ id }) => id)))} onChooseNone={() => { keepFocus(); chosen.choose(new Set()) }}
             />
           </div>
         )}

@@ -99,7 +99,7 @@ it('sixty-four photographs are sorted, found, given to their checks by keyboard 
 
     // By keyboard alone: the first three to the milky hub
     await cell(page, nth(0)).waitFor()
-    await page.getByRole('button', { name: said.keys.open, exact: true }).focus()
+    await page.getByRole('button', { name: said.acts.allName, exact: true }).focus()
     await page.keyboard.press('Tab')
     await page.keyboard.press('Space')
     await page.keyboard.press('Shift+ArrowRight')
