@@ -69,11 +69,18 @@ const settled = (page: Page): Promise<void> =>
     await frame()
   })
 
+/** Gives the window a size and waits until the screen is laid out in it: the browser takes both a moment. */
+const resize = async (page: Page, width: number, height: number): Promise<void> => {
+  await page.setViewportSize({ width, height })
+  await page.waitForFunction((wide) => window.matchMedia(`(width: ${wide}px)`).matches, width)
+  await settled(page)
+}
+
 /** The screen at both sizes by day and by night: a picture of each is kept, and what is wrong is answered, a line each. */
 export const lookAt = async (page: Page, name: string, looked: Looked = {}): Promise<string[]> => {
   const wrong: string[] = []
   for (const [size, width, height] of widths) {
-    await page.setViewportSize({ width, height })
+    await resize(page, width, height)
     for (const light of ['light', 'dark'] as const) {
       await page.emulateMedia({ colorScheme: light })
       await settled(page)
@@ -85,7 +92,7 @@ export const lookAt = async (page: Page, name: string, looked: Looked = {}): Pro
       wrong.push(...found.map((line) => `${name}, ${size}, ${light}: ${line}`), ...(over > 0 ? [`${name}, ${size}: ${over} px wider than the window`] : []))
     }
   }
-  await page.setViewportSize({ width: 1280, height: 800 })
   await page.emulateMedia({ colorScheme: 'light' })
+  await resize(page, 1280, 800)
   return wrong
 }
