@@ -31,12 +31,18 @@ export const disarm = (folder: string): void => {
   database.close()
 }
 
-/** Opens a closed, disarmed yard as an attacker does, alters one thing and closes it again. */
+/** What stands in a table's own definition cannot be disarmed: a row like another is refused by the database itself. */
+const isRefusedByTable = (error: unknown): boolean => error instanceof Database.SqliteError && ['SQLITE_CONSTRAINT_UNIQUE', 'SQLITE_CONSTRAINT_PRIMARYKEY'].includes(error.code)
+
+/** Opens a closed, disarmed yard as an attacker does, alters one thing and closes it again. False where nothing could be altered so. */
 export const tamper = (folder: string, attack: Attack, draws: readonly number[]): boolean => {
   const database = openAsAttacker(folder)
   try {
     let drawn = 0
     return database.transaction(() => attack.alter({ folder, database, draw: () => Math.min(draws[drawn++ % draws.length] ?? 0, 1 - 1e-12) }))()
+  } catch (error) {
+    if (isRefusedByTable(error)) return false
+    throw error
   } finally {
     database.close()
   }
