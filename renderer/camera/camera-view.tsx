@@ -1,4 +1,4 @@
-import { useCallback, useEffect, useRef, useState, useSyncExternalStore, type ReactNode } from 'react'
+import { useCallback, useEffect, useLayoutEffect, useRef, useState, useSyncExternalStore, type ReactNode } from 'react'
 import { Button as AriaButton } from 'react-aria-components'
 import { say } from '../../shared-logic/words/say'
 import { Button } from '../parts/button'
@@ -65,7 +65,7 @@ export const CameraView = ({ place, onPicture, onTakeBack, standing, news, onClo
   }
   const [areLettersOn] = useSingleKeys()
   useShutterKeys({ take: takeOne, retake, series: series.toggle }, areLettersOn)
-  useEffect(() => {
+  useLayoutEffect(() => {
     if (isReady) shutter.current?.focus()
   }, [isReady])
 

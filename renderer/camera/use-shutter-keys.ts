@@ -1,4 +1,4 @@
-import { useEffect, useRef } from 'react'
+import { useEffect, useLayoutEffect, useRef } from 'react'
 
 interface ShutterKeys {
   readonly take: () => void
@@ -16,7 +16,8 @@ const letters: Readonly<Record<string, keyof ShutterKeys>> = { t: 'take', r: 're
  */
 export const useShutterKeys = (keys: ShutterKeys, areLettersOn: boolean): void => {
   const latest = useRef(keys)
-  useEffect(() => {
+  // With the shutter itself: a key struck in the moment it is freed would reach the one that still waits, and be lost.
+  useLayoutEffect(() => {
     latest.current = keys
   })
   useEffect(() => {
