@@ -97,8 +97,8 @@ export const openShelf = (folder: string, now: () => Date = () => new Date()): S
     const isThere = await holds(path, bytes)
     if (isThere && before && made) return { ...before, previews: made }
     const pixels = await decode(bytes, name)
-    const measured = measurePicture({ ...pixels.raw, data: pixels.data })
-    const previews = await makePreviews(pixels)
+    // It is measured on this thread while the library encodes on others.
+    const [previews, measured] = await Promise.all([makePreviews(pixels), Promise.resolve().then(() => measurePicture({ ...pixels.raw, data: pixels.data }))])
     takenHere.set(sha256, measured)
     try {
       if (!isThere) await writeDurably(path, bytes)
