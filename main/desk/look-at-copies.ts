@@ -21,7 +21,7 @@ const problemOfCopy = (found: FileFound, values: Problem['values']): Problem[] =
 const sizes = ['large', 'small'] as const
 
 /** The hashes recorded of a photograph's copies; undefined where none were. */
-const recordedCopies = ({ facts: { largePreviewSha256: large, smallPreviewSha256: small } }: RecordedPhotograph): { readonly large: string; readonly small: string } | undefined =>
+const recordedCopies = ({ facts: { largePreviewSha256: large, smallPreviewSha256: small } }: RecordedPhotograph): PreviewHashes | undefined =>
   typeof large === 'string' && typeof small === 'string' ? { large, small } : undefined
 
 export const hasNoCopyRecorded = (photograph: RecordedPhotograph): boolean => recordedCopies(photograph) === undefined

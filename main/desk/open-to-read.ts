@@ -11,7 +11,7 @@ import { needRig } from './rigs'
 import { wholeSurvey } from './surveys'
 import { needSurvey } from './under-way'
 import { verifyList } from './verify-list'
-import { verifySurvey, type VerifyOptions } from './verify-survey'
+import { verifyOneSurvey, type VerifyOptions } from './verify-survey'
 import { verifyYard, type VerifiedYard, type VerifyYardOptions } from './verify-yard'
 
 /** The part of the desk that changes nothing, for a door that only looks. */
@@ -41,7 +41,7 @@ export const openDeskToRead = (folder: string): OpenedToRead => {
     },
     reportPdf: reportPdfIn(yard),
     surveysToVerify: async () => (await verifyList(yard)).named,
-    verifySurvey: (surveyId, options) => verifySurvey(yard, surveyId, options),
+    verifySurvey: (surveyId, options) => verifyOneSurvey(yard, surveyId, options),
     verifyYard: (options) => verifyYard(yard, options),
     close: yard.close,
   }

@@ -78,8 +78,8 @@ export const putAway = async (db: WritableDb, photographIds: readonly string[], 
   const kept = await needOfOneSurvey(db, photographIds)
   const ids = kept.map(({ id }) => id)
   const surveyId = surveyOf(kept)
-  const others = kept.filter(({ removed_at }) => (removed_at === null) !== (removedAt === null)).map(({ id }) => id)
-  await enterChanges(db, surveyId, others, at, () => changePhotographs(db, others, { removed_at: removedAt }))
+  const toChange = kept.filter(({ removed_at }) => (removed_at === null) !== (removedAt === null)).map(({ id }) => id)
+  await enterChanges(db, surveyId, toChange, at, () => changePhotographs(db, toChange, { removed_at: removedAt }))
   return asTheyStand(db, surveyId, ids)
 }
 

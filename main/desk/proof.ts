@@ -2,7 +2,7 @@ import type { Verified } from '../../shared-logic/proof/problem'
 import { refuse } from '../../shared-logic/contract/refusal'
 import type { Parts, Procedures } from './parts'
 import { needSurvey } from './under-way'
-import { verifySurvey } from './verify-survey'
+import { verifyOneSurvey } from './verify-survey'
 
 interface UnderWay {
   readonly stop: AbortController
@@ -14,7 +14,7 @@ export const proofProcedures = ({ yard }: Parts): Procedures<'proof'> => {
   const underWay = new Map<string, UnderWay>()
   const begin = (surveyId: string): UnderWay => {
     const stop = new AbortController()
-    const verified = verifySurvey(yard, surveyId, { signal: stop.signal })
+    const verified = verifyOneSurvey(yard, surveyId, { signal: stop.signal })
       .catch((error: unknown) => (stop.signal.aborted ? refuse('proof.stopped') : Promise.reject(error)))
       .finally(() => underWay.delete(surveyId))
     const begun = { stop, verified }

@@ -154,7 +154,6 @@ export const verifySurvey = async ({ read, folder }: YardToVerify, surveyId: str
     ...(record.late && { late: record.late }),
     ...(record.lateReports && { lateReports: record.lateReports }),
     ...(withoutCopies > 0 && { withoutCopies }),
-    ...(listBackups(folder).length > 0 && { hasBackups: true }),
     ...(record.end && { end: record.end }),
     reports: reports.map((report) => {
       const end = endOf(report)
@@ -162,3 +161,9 @@ export const verifySurvey = async ({ read, folder }: YardToVerify, surveyId: str
     }),
   }
 }
+
+/** The same of one survey alone, and whether earlier states of the yard's file are kept. */
+export const verifyOneSurvey = async (yard: YardToVerify, surveyId: string, options?: VerifyOptions): Promise<Verified> => ({
+  ...(await verifySurvey(yard, surveyId, options)),
+  ...(listBackups(yard.folder).length > 0 && { hasBackups: true }),
+})
