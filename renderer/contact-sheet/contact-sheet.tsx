@@ -3,6 +3,7 @@ import type { Survey } from '../../shared-logic/survey/records'
 import { say } from '../../shared-logic/words/say'
 import { Button } from '../parts/button'
 import { RefusalNotice } from '../parts/refusal-notice'
+import { KeysDialog } from '../parts/keys-dialog'
 import { useWords } from '../parts/use-words'
 import { PhotographNews } from '../survey/photograph-news'
 import { PhotographViewer } from '../survey/photograph-viewer'
@@ -17,7 +18,6 @@ import type { CheckTarget } from './check-targets'
 import style from './contact-sheet.module.css'
 import { MoveDialog } from './move-dialog'
 import { PictureGrid } from './picture-grid'
-import { SheetKeys } from './sheet-keys'
 import { SheetNews } from './sheet-news'
 import { SheetTools } from './sheet-tools'
 import { useChosen } from './use-chosen'
@@ -131,7 +131,7 @@ export const ContactSheet = ({ survey, intake, acts, keepFocus, onUndo }: Contac
           onPick={(targetId) => { assign(new Set(opened.moving?.map(({ id }) => id)), targetId); open({}) }}
         />
       )}
-      <SheetKeys isOpen={areKeysShown} onClose={() => showKeys(false)} isOn={areKeysOn} onTurn={turnKeys} />
+      <KeysDialog keys={said.keys} isOpen={areKeysShown} onClose={() => showKeys(false)} isOn={areKeysOn} onTurn={turnKeys} />
     </div>
   )
 }

@@ -1,4 +1,6 @@
 import { useLayoutEffect, useRef, type PointerEvent, type RefObject, type UIEvent } from 'react'
+import { turnedPoint } from '../../shared-logic/marking/turned'
+import type { PixelPoint } from '../../shared-logic/measuring/measurement'
 
 interface HeldPlace {
   readonly onScroll: (event: UIEvent<HTMLElement>) => void
@@ -6,7 +8,9 @@ interface HeldPlace {
 }
 
 /** Shares of the picture's width and height. */
-type Place = readonly [x: number, y: number]
+type Place = PixelPoint
+
+const wholePicture = { widthPx: 1, heightPx: 1 }
 
 const middle: Place = [0.5, 0.5]
 
@@ -14,12 +18,6 @@ const middle: Place = [0.5, 0.5]
 const placeAt = (frame: HTMLElement, x: number, y: number): Place => {
   const box = frame.firstElementChild?.getBoundingClientRect()
   return box === undefined || box.width === 0 || box.height === 0 ? middle : [(x - box.left) / box.width, (y - box.top) / box.height]
-}
-
-/** A place of the picture after it was turned clockwise by so many quarters. */
-const turned = ([x, y]: Place, quarters: number): Place => {
-  const places: readonly Place[] = [[x, y], [1 - y, x], [1 - x, 1 - y], [y, 1 - x]]
-  return places[((quarters % 4) + 4) % 4] ?? [x, y]
 }
 
 const inTheMiddle = (frame: HTMLElement): Place => {
@@ -47,7 +45,7 @@ export const useHeldPlace = (frame: RefObject<HTMLElement | null>, closer: numbe
     const { current } = frame
     const picture = current?.firstElementChild
     if (!current || !picture) return
-    held.current = of.current.pictureId === pictureId ? turned(held.current, quarterTurns - of.current.quarterTurns) : middle
+    held.current = of.current.pictureId === pictureId ? turnedPoint(held.current, wholePicture, (quarterTurns - of.current.quarterTurns + 4) % 4) : middle
     of.current = { pictureId, quarterTurns }
     bringToMiddle(current, picture, held.current)
     put.current = [current.scrollLeft, current.scrollTop]

@@ -5,11 +5,11 @@ import { say } from '../../shared-logic/words/say'
 import { Button } from '../parts/button'
 import { Dialog } from '../parts/dialog'
 import { EmptyState } from '../parts/empty-state'
+import { KeysDialog } from '../parts/keys-dialog'
 import { LinkButton } from '../parts/link-button'
 import { useUnits } from '../parts/use-settings'
 import { useWords } from '../parts/use-words'
 import { PhoneCorner } from '../phone-panel/phone-corner'
-import { KeyMap } from './key-map'
 import { OpenCheck } from './open-check'
 import { ArrivalNews } from './quality-news'
 import { RigMap } from './rig-map'
@@ -76,7 +76,7 @@ const Station = ({ walk }: { readonly walk: Walk }) => {
       <StationChecks walk={walk} key={walk.stop.station}>
         <OpenCheck key={walk.current.key} walk={walk} photographs={photographs} areKeysOn={areKeysOn} onHelp={() => setShown('keys')} onPhone={() => setShown('phone')} hasMoved={hasMoved} isCameraAsked={isCameraAsked} onCameraClosed={() => askCamera(false)} />
       </StationChecks>
-      <KeyMap isOpen={shown === 'keys'} onClose={() => setShown(undefined)} isOn={areKeysOn} onTurn={turnKeys} />
+      <KeysDialog keys={keyWords} isOpen={shown === 'keys'} onClose={() => setShown(undefined)} isOn={areKeysOn} onTurn={turnKeys} />
       <Dialog title={said.drawing} isOpen={shown === 'drawing'} onClose={() => setShown(undefined)} actions={<Button onPress={() => setShown(undefined)}>{keyWords.close}</Button>}>
         <div className={style.floating}><RigMap walk={walk} onGone={() => setShown(undefined)} /></div>
       </Dialog>
