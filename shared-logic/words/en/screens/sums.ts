@@ -63,7 +63,6 @@ export const sumsScreenWords = {
   gearName: 'What it is',
   gearMass: 'Mass',
   gearBall: 'Behind the ball',
-  gearStem: 'Behind the stem',
   gearFields: { massKg: 'Mass', aftOfBallM: 'Behind the ball', aftOfStemM: 'Behind the stem', heightM: 'Height above the ground' },
   pieces: { one: '{count} piece', many: '{count} pieces' },
   gearHint: 'One of the two places is enough.',
